@@ -1,0 +1,12 @@
+import { afterEach, beforeEach, expect, vi, type MockInstance } from "vitest";
+
+// An unexpected console.error is a defect nobody looked at, so it fails the test that caused it.
+let spy: MockInstance<typeof console.error>;
+beforeEach(() => {
+  spy = vi.spyOn(console, "error");
+});
+afterEach(() => {
+  const said = spy.mock.calls;
+  spy.mockRestore();
+  expect(said).toEqual([]);
+});
