@@ -1,0 +1,9 @@
+export {
+  actorOfSession,
+  actorOfToken,
+  openSession,
+  SESSION_DAYS,
+  signInByLink,
+  signInByPassword,
+  type SignedIn,
+} from "./sign-in.ts";
