@@ -1,0 +1,16 @@
+export { clean, foldWord, withoutPrivateUse } from "./clean.ts";
+export { codeKeys, codeParts, looksLikeCode, normalForm } from "./code.ts";
+export type { CodeParts } from "./code.ts";
+export { readDateCode, weeksInYear } from "./date-code.ts";
+export type { DateCode } from "./date-code.ts";
+export { DESIGNATOR_PREFIXES, readRef, refKeys } from "./designator.ts";
+export type { Ref } from "./designator.ts";
+export { lookAlikes } from "./look-alikes.ts";
+export { LONGEST_QUERY, MOST_QUERY_TERMS, queryTerms } from "./query-terms.ts";
+export type { JoinedCode, QueryTerm, QueryTerms } from "./query-terms.ts";
+export { readMarking } from "./read-marking.ts";
+export type { MarkingKind, MarkingRead, MarkingReading } from "./read-marking.ts";
+export { readActiveLow, readRail, signalKeys } from "./signal.ts";
+export type { Rail } from "./signal.ts";
+export { textTokens } from "./text-tokens.ts";
+export type { TextToken, TokenKind } from "./text-tokens.ts";
