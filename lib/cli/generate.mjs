@@ -4,12 +4,8 @@ import { spawnSync } from "node:child_process";
 import { createRequire } from "node:module";
 
 const cli = createRequire(import.meta.url).resolve("prisma/build/index.js");
-const result = spawnSync(
-  process.execPath,
-  [cli, "generate", "--no-hints", "--schema", "prisma/schema.prisma"],
-  {
-    stdio: ["ignore", "ignore", "inherit"],
-    env: { ...process.env, PRISMA_SCHEMA_ENGINE_BINARY: process.execPath, CHECKPOINT_DISABLE: "1" },
-  },
-);
+const result = spawnSync(process.execPath, [cli, "generate", "--no-hints", "--schema", "prisma/schema.prisma"], {
+  stdio: ["ignore", "ignore", "inherit"],
+  env: { ...process.env, PRISMA_SCHEMA_ENGINE_BINARY: process.execPath, CHECKPOINT_DISABLE: "1" },
+});
 process.exit(result.status ?? 1);

@@ -2,7 +2,14 @@
 // configuration names the number of proxies in front.
 import http from "node:http";
 
-const FORWARDED = ["forwarded", "x-forwarded-for", "x-forwarded-host", "x-forwarded-proto", "x-forwarded-port", "x-real-ip"];
+const FORWARDED = [
+  "forwarded",
+  "x-forwarded-for",
+  "x-forwarded-host",
+  "x-forwarded-proto",
+  "x-forwarded-port",
+  "x-real-ip",
+];
 
 /** The address of the visitor: the n-th from the right of x-forwarded-for behind n proxies, else the socket's. */
 export function visitorAddress(headers, socketAddress, proxies) {

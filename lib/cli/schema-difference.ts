@@ -59,7 +59,9 @@ function readInternalChar(factory: SqlMigrationAwareDriverAdapterFactory): SqlMi
 async function loadEngine(): Promise<void> {
   // The engine reports panics through this global.
   Object.assign(globalThis, {
-    PRISMA_WASM_PANIC_REGISTRY: { set_message: (message: string) => process.stderr.write(`schema engine: ${message}\n`) },
+    PRISMA_WASM_PANIC_REGISTRY: {
+      set_message: (message: string) => process.stderr.write(`schema engine: ${message}\n`),
+    },
   });
   const code = createRequire(import.meta.url).resolve("@prisma/schema-engine-wasm/schema_engine_bg");
   const { instance } = await WebAssembly.instantiate(fs.readFileSync(code.replace(/\.js$/, ".wasm")), {
@@ -70,7 +72,10 @@ async function loadEngine(): Promise<void> {
 }
 
 /** The SQL that leads from the migrations so far to prisma/schema.prisma; empty: they agree. Takes about 3 s. */
-export async function schemaDifference(migrations = "prisma/migrations", schema = "prisma/schema.prisma"): Promise<string> {
+export async function schemaDifference(
+  migrations = "prisma/migrations",
+  schema = "prisma/schema.prisma",
+): Promise<string> {
   const files = [{ path: schema, content: fs.readFileSync(schema, "utf8") }];
   const { pool, close } = await pglitePool({});
   try {

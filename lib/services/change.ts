@@ -126,7 +126,11 @@ interface DriverError {
 
 function lostAgainstAnother(error: unknown): boolean {
   const { code, cause } = error as DriverError;
-  return code === "P2034" || cause?.kind === "TransactionWriteConflict" || ["40001", "40P01"].includes(String(cause?.originalCode));
+  return (
+    code === "P2034" ||
+    cause?.kind === "TransactionWriteConflict" ||
+    ["40001", "40P01"].includes(String(cause?.originalCode))
+  );
 }
 
 /** Whether a write failed because a record with the same unique value exists. */
@@ -135,7 +139,19 @@ export function isDuplicate(error: unknown): boolean {
   return code === "P2002" || String(cause?.originalCode) === "23505";
 }
 
-type Versioned = "FaultCase" | "Check" | "Cause" | "Board" | "BoardCopy" | "Chip" | "PartCode" | "Claim" | "House" | "Spare" | "Member" | "Comment";
+type Versioned =
+  | "FaultCase"
+  | "Check"
+  | "Cause"
+  | "Board"
+  | "BoardCopy"
+  | "Chip"
+  | "PartCode"
+  | "Claim"
+  | "House"
+  | "Spare"
+  | "Member"
+  | "Comment";
 
 /**
  * Locks a record's row until the transaction ends and checks that nobody changed it since `expected` was read.
@@ -156,9 +172,13 @@ export async function lockRecord(
   const [row] = rows;
   if (!row) throw new ServiceError("not-found", "This record is gone.");
   if (expected !== null && row.version !== expected) {
-    throw new ServiceError("stale", "Someone changed this while you were writing. Nothing of yours is lost: compare and save again.", {
-      present: await present(),
-    });
+    throw new ServiceError(
+      "stale",
+      "Someone changed this while you were writing. Nothing of yours is lost: compare and save again.",
+      {
+        present: await present(),
+      },
+    );
   }
   return row.version;
 }

@@ -46,7 +46,11 @@ export async function act<T>(
     if (isNextSignal(error)) throw error;
     const reason = error instanceof Error ? { message: error.message, stack: error.stack } : { message: String(error) };
     log.error(reason, "an action failed");
-    return { ok: false, message: "Something broke here. Nothing was half-written; what you typed is still below.", ...values };
+    return {
+      ok: false,
+      message: "Something broke here. Nothing was half-written; what you typed is still below.",
+      ...values,
+    };
   }
 }
 

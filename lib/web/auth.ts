@@ -4,7 +4,13 @@ import { CredentialsSignin } from "@auth/core/errors";
 import { getToken } from "@auth/core/jwt";
 import Credentials from "@auth/core/providers/credentials";
 import { cookies, headers } from "next/headers";
-import { actorOfSession, SESSION_DAYS, signInByLink, signInByPassword, type SignedIn } from "#lib/services/members/index.ts";
+import {
+  actorOfSession,
+  SESSION_DAYS,
+  signInByLink,
+  signInByPassword,
+  type SignedIn,
+} from "#lib/services/members/index.ts";
 import { clientAddress } from "./address.ts";
 import { contextFor, runtime } from "./runtime.ts";
 
@@ -86,10 +92,7 @@ async function run(path: string, body: Record<string, string>): Promise<void> {
   for (const cookie of response.cookies ?? []) jar.set(cookie.name, cookie.value, cookie.options as never);
 }
 
-export async function signIn(
-  provider: "password" | "link",
-  input: Record<string, string>,
-): Promise<SignInAnswer> {
+export async function signIn(provider: "password" | "link", input: Record<string, string>): Promise<SignInAnswer> {
   try {
     await run(`callback/${provider}`, input);
     return { ok: true };

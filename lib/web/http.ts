@@ -119,7 +119,10 @@ export function route(rule: RouteRule, handle: (asked: Asked) => Promise<Respons
       const ctx = contextFor(from, actor, clientAddress(request.headers));
       await allow(ctx, rule);
       const params = Object.fromEntries(
-        Object.entries(await context.params).map(([name, value]) => [name, Array.isArray(value) ? value.join("/") : value]),
+        Object.entries(await context.params).map(([name, value]) => [
+          name,
+          Array.isArray(value) ? value.join("/") : value,
+        ]),
       );
       return await handle({ ctx, request, params, query: new URL(request.url).searchParams });
     } catch (error) {
@@ -157,7 +160,10 @@ function refuseForeignOrigin(request: Request): void {
   const origin = request.headers.get("origin");
   const host = request.headers.get("host");
   if (origin && host && URL.canParse(origin) && new URL(origin).host === host) return;
-  throw new ServiceError("forbidden", "This request did not come from a page of this club. Use a token from elsewhere.");
+  throw new ServiceError(
+    "forbidden",
+    "This request did not come from a page of this club. Use a token from elsewhere.",
+  );
 }
 
 /** The request's JSON, checked. Refuses what is too large before parsing it. */
@@ -174,9 +180,13 @@ export async function rawJson(request: Request): Promise<unknown> {
   try {
     return JSON.parse(text);
   } catch (error) {
-    throw new ServiceError("invalid", `The body is not JSON: ${error instanceof Error ? error.message : "unreadable"}`, {
-      problems: [{ path: "", message: "not JSON" }],
-    });
+    throw new ServiceError(
+      "invalid",
+      `The body is not JSON: ${error instanceof Error ? error.message : "unreadable"}`,
+      {
+        problems: [{ path: "", message: "not JSON" }],
+      },
+    );
   }
 }
 
@@ -209,9 +219,15 @@ export function etag(version: number): string {
 export function ifMatch(request: Request): number {
   const given = request.headers.get("if-match");
   if (!given) {
-    throw new ServiceError("version-missing", "Send If-Match with the ETag that you read, so that nobody's words are overwritten.");
+    throw new ServiceError(
+      "version-missing",
+      "Send If-Match with the ETag that you read, so that nobody's words are overwritten.",
+    );
   }
   const version = /^(?:W\/)?"(\d{1,9})"$/.exec(given.trim())?.[1];
-  if (!version) throw new ServiceError("invalid", 'If-Match must be the ETag as read, such as "3".', { problems: [{ path: "If-Match", message: "not an ETag of ours" }] });
+  if (!version)
+    throw new ServiceError("invalid", 'If-Match must be the ETag as read, such as "3".', {
+      problems: [{ path: "If-Match", message: "not an ETag of ours" }],
+    });
   return Number(version);
 }

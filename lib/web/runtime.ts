@@ -39,7 +39,8 @@ export function runtime(): Promise<Runtime> {
 }
 
 async function open(): Promise<Runtime> {
-  if (process.env.NEXT_PHASE === "phase-production-build") throw new Error("The database must not be opened while building.");
+  if (process.env.NEXT_PHASE === "phase-production-build")
+    throw new Error("The database must not be opened while building.");
   const env = readEnv(process.env);
   const database = await openDatabase({ ...configuredPlace(env), onDeath: endAfterDeath });
   const search = createEmbeddedSearch();

@@ -46,11 +46,7 @@ export async function signInByLink(ctx: Ctx, input: { token: string; device: str
   return openSession(ctx, link.member, input.device);
 }
 
-export async function openSession(
-  ctx: Ctx,
-  member: { id: string; name: string },
-  device: string,
-): Promise<SignedIn> {
+export async function openSession(ctx: Ctx, member: { id: string; name: string }, device: string): Promise<SignedIn> {
   const now = ctx.now();
   const session = await ctx.db.session.create({
     data: {
@@ -73,16 +69,24 @@ export async function actorOfSession(ctx: Pick<Ctx, "db" | "now">, sessionId: st
     where: { id: sessionId },
     select: { revokedAt: true, expiresAt: true, lastSeenAt: true, member: { select: MEMBER } },
   });
-  if (!session || session.revokedAt || session.expiresAt <= now || session.member.disabledAt) return { kind: "visitor" };
+  if (!session || session.revokedAt || session.expiresAt <= now || session.member.disabledAt)
+    return { kind: "visitor" };
   if (now.getTime() - session.lastSeenAt.getTime() > SEEN_EVERY_MS) {
     const expiresAt = new Date(now.getTime() + SESSION_DAYS * 86_400_000);
-    await ctx.db.session.update({ where: { id: sessionId }, data: { lastSeenAt: now, expiresAt }, select: { id: true } });
+    await ctx.db.session.update({
+      where: { id: sessionId },
+      data: { lastSeenAt: now, expiresAt },
+      select: { id: true },
+    });
   }
   return asActor(session.member);
 }
 
 /** Who an interface token speaks for, with the token's scopes; null where it is unknown, expired or revoked. */
-export async function actorOfToken(ctx: Pick<Ctx, "db" | "now" | "secrets">, token: string): Promise<MemberActor | null> {
+export async function actorOfToken(
+  ctx: Pick<Ctx, "db" | "now" | "secrets">,
+  token: string,
+): Promise<MemberActor | null> {
   const now = ctx.now();
   const found = await ctx.db.apiToken.findUnique({
     where: { tokenHash: ctx.secrets.tokenHash(token) },

@@ -1,0 +1,1 @@
+export { boardFacts } from "./facts.ts";

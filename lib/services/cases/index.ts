@@ -1,0 +1,14 @@
+export { visibleCases } from "./access.ts";
+export type { CheckView } from "./check-view.ts";
+export { confirmCase } from "./confirm.ts";
+export { createCase, type CreatedCase, type Provenance } from "./create.ts";
+export { deleteCheck, updateCheck } from "./edit-check.ts";
+export { listCases, type CaseLine } from "./list.ts";
+export { publishCase, withdrawCase } from "./publish.ts";
+export { recordQuickCase } from "./quick.ts";
+export { readCase, type CaseOwnFields, type CaseView, type CauseView, type Person } from "./read.ts";
+export { deleteCause, recordCause, recordProof, updateCause } from "./record-cause.ts";
+export { recordChecks, type RecordedChecks } from "./record-checks.ts";
+export { symptomSlug, symptomVocabulary } from "./symptoms.ts";
+export { tickCaution } from "./tick-caution.ts";
+export { updateCase } from "./update.ts";
