@@ -62,7 +62,7 @@ export function packageOutline(style: PackageStyle, pinCount: number): Result<Ou
     case "TO":
       return to(pinCount);
     case "other":
-      return failed("there is no drawing for this package");
+      return failed("packages of this style are not drawn");
   }
 }
 

@@ -61,6 +61,20 @@ export function guessPackage(hint: PackageHint): PackageGuess {
   return { name: `DIP-${dip}`, style: "DIP", pinCount: dip, basis: "pin-count" };
 }
 
+/**
+ * Style and number of pins of a package as people write it: `DIP-20`, `dip20`, `PLCC 44`, `TSSOP-14`. The number is
+ * null where the name has none or, as in `TO-220`, another one. Null when the text names no package we know.
+ */
+export function readPackageName(text: string): { style: PackageStyle; pinCount: number | null } | null {
+  const spaced = text
+    .trim()
+    .replace(/^([A-Za-z]{2,6})(?=\d)/, "$1-")
+    .replace(/\s+/g, "-");
+  const found = readPackageWord(spaced);
+  if (found === null) return null;
+  return { style: found.style, pinCount: isOutlineNumber(found) ? null : found.digits };
+}
+
 interface PackageWord {
   word: string;
   style: PackageStyle;
@@ -104,10 +118,14 @@ const OTHER_WORDS: ReadonlySet<string> = new Set([
   "PGA",
 ]);
 
+/** In `TO-220` and `SOT-23` the number is that of the outline, not of the pins. */
+function isOutlineNumber({ word, style }: PackageWord): boolean {
+  return style === "TO" || word === "SOT" || word === "TSOT" || word === "SC";
+}
+
 function named(found: PackageWord, pins: number): Omit<PackageGuess, "basis"> {
   const { word, style, digits } = found;
-  if (style === "TO" || word === "SOT" || word === "TSOT" || word === "SC")
-    return { name: digits === null ? word : `${word}-${digits}`, style, pinCount: pins };
+  if (isOutlineNumber(found)) return { name: digits === null ? word : `${word}-${digits}`, style, pinCount: pins };
   const evenUp = style === "DIP" || style === "SOIC" ? pins + (pins % 2) : pins;
   // Some filters name a package with fewer pins than the table has; the table is right.
   const stated = digits !== null && digits >= pins ? digits : null;

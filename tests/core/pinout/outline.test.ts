@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { mirrored, packageOutline, type Outline } from "#lib/core/pinout/index.ts";
+import { mirrored, packageOutline, readPackageName, type Outline } from "#lib/core/pinout/index.ts";
 import { PACKAGE_STYLES, type PackageStyle } from "#lib/core/shared/index.ts";
 
 function outline(style: PackageStyle, pinCount: number): Outline {
@@ -99,7 +99,7 @@ describe("impossible packages are refused with a reason", () => {
     ["QFP", 46, "a QFP has a number of pins from 32 to 304 that divides by four, not 46"],
     ["SIP", 1, "a SIP has 2 to 40 pins, not 1"],
     ["TO", 8, "a TO package is drawn with 2 to 7 leads in a row, not 8"],
-    ["other", 8, "there is no drawing for this package"],
+    ["other", 8, "packages of this style are not drawn"],
     ["DIP", Number.NaN, "the number of pins must be a whole number from 1"],
   ])("%s with %d pins", (style, pinCount, problem) => {
     expect(packageOutline(style, pinCount)).toEqual({ ok: false, problem });
@@ -158,4 +158,21 @@ describe("laws of every outline that is drawn", () => {
       }),
     );
   });
+});
+
+test.each<[string, ReturnType<typeof readPackageName>]>([
+  ["DIP-20", { style: "DIP", pinCount: 20 }],
+  ["dip20", { style: "DIP", pinCount: 20 }],
+  ["PLCC 44", { style: "PLCC", pinCount: 44 }],
+  ["TSSOP-14", { style: "SOIC", pinCount: 14 }],
+  ["TQFP-100", { style: "QFP", pinCount: 100 }],
+  ["SIP-9", { style: "SIP", pinCount: 9 }],
+  ["TO-220", { style: "TO", pinCount: null }],
+  ["DIP", { style: "DIP", pinCount: null }],
+  ["SOT-23", { style: "other", pinCount: null }],
+  ["QFN-32", { style: "other", pinCount: 32 }],
+  ["74LS244", null],
+  ["", null],
+])("the package name %s", (text, expected) => {
+  expect(readPackageName(text)).toEqual(expected);
 });
