@@ -138,17 +138,14 @@ function pinFacts(facts: BoardFacts, place: Place, designator: string, number: s
  */
 export function expectationAt(found: PlaceFacts, kind: CheckKind): FoundExpectation | null {
   if (found.rail && (kind === "dc-voltage" || kind === "ac-voltage") && (kind === "ac-voltage") === found.rail.ac) {
-    const expectation = expectFromRail(withoutNulls(found.rail));
-    return { expectation, text: printExpectation(expectation), from: `rail ${found.rail.name} of the board's record` };
+    const { expectation, why } = expectFromRail(found.rail);
+    return { expectation, text: printExpectation(expectation), from: `the board's record, ${found.rail.name}: ${why}` };
   }
   if (!found.pin || !found.chip) return null;
-  const { supply, ...pin } = found.pin;
-  const expected = expectFromPin(
-    { ...pin, ...(supply !== null && { supply }), technology: found.chip.technology },
-    kind,
-  );
+  const { number: _number, ...pin } = found.pin;
+  const expected = expectFromPin({ ...pin, technology: found.chip.technology }, kind);
   if (!expected) return null;
-  const from = `${found.chip.name} pin ${pin.number} (${pin.name}): ${expected.why}`;
+  const from = `${found.chip.name} pin ${found.pin.number} (${found.pin.name}): ${expected.why}`;
   return { expectation: expected.expectation, text: printExpectation(expected.expectation), from };
 }
 
@@ -156,11 +153,6 @@ export function expectationAt(found: PlaceFacts, kind: CheckKind): FoundExpectat
 export function expectationFor(facts: BoardFacts, at: string, kind: CheckKind): FoundExpectation | null {
   const place = readPlace(at, boardNames(facts));
   return place.ok ? expectationAt(placeFacts(facts, place.value), kind) : null;
-}
-
-function withoutNulls(rail: RailFacts) {
-  const { tolerancePercent, nominal, regulated, ac } = rail;
-  return { nominal, regulated, ac, ...(tolerancePercent !== null && { tolerancePercent }) };
 }
 
 function chipAt(facts: BoardFacts, placement: PlacementFacts | null): ChipFacts | null {

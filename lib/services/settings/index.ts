@@ -7,12 +7,10 @@ const NAME = "club";
 /** The club's settings; the defaults where none were saved. */
 export async function clubSettings(ctx: Pick<Ctx, "db">): Promise<ClubSettings> {
   const row = await ctx.db.setting.findUnique({ where: { name: NAME }, select: { value: true } });
-  const read = ClubSettings.partial().safeParse(row?.value ?? {});
-  return { ...DEFAULT_SETTINGS, ...(read.success ? definedOnly(read.data) : {}) };
-}
-
-function definedOnly(settings: Partial<ClubSettings>): Partial<ClubSettings> {
-  return Object.fromEntries(Object.entries(settings).filter(([, value]) => value !== undefined));
+  // A setting that a newer version added is not in a row that an older one saved.
+  const saved = typeof row?.value === "object" ? row.value : {};
+  const read = ClubSettings.safeParse({ ...DEFAULT_SETTINGS, ...saved });
+  return read.success ? read.data : DEFAULT_SETTINGS;
 }
 
 export async function saveClubSettings(ctx: Ctx, raw: unknown): Promise<ClubSettings> {

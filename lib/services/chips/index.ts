@@ -1,0 +1,2 @@
+export { readChip, type ChipView, type PinView } from "./read.ts";
+export { chipSlug, createChip, touchedChip, updateChip, writePackages, type SavedChip } from "./save.ts";
