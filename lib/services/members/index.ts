@@ -1,3 +1,4 @@
+export { addMember, makeSignInLink } from "./create.ts";
 export {
   actorOfSession,
   actorOfToken,

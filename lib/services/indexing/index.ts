@@ -1,0 +1,1 @@
+export { followChanges, type Follower, type FollowProblem } from "./follow.ts";
