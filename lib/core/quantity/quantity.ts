@@ -192,7 +192,7 @@ function bareShift(typed: string, number: TypedNumber, { kind, unit }: QuantityH
 
 /**
  * A quantity from a computed value (base unit), so that 3.3 × 1.05 is 3.465 and not 3.4650000000000003. It has the fewest
- * digits that name the value to twelve significant ones, and zeros up to its engineering prefix (50 mV, not 0.05 V).
+ * digits that name the value to twelve significant ones, and zeros up to its engineering prefix (50 mV, not 0.05 V); tenths keep their unit (0.8 V).
  */
 export function quantityOf(value: number, unit: Unit | null, form?: Form): Quantity {
   const [mantissa = "0", exponentText = "0"] = Number(value.toPrecision(12)).toExponential().split("e");
@@ -208,7 +208,7 @@ export function quantityOf(value: number, unit: Unit | null, form?: Form): Quant
   return form ? { ...quantity, form } : quantity;
 }
 
-/** The largest prefix that leaves a digit before the point. */
 function prefixBelow(exponent: number, unit: Unit | null): number {
+  if (exponent === -1) return 0;
   return PLAIN_PREFIXES[unit ?? "none"].findLast((power) => power <= exponent) ?? exponent;
 }

@@ -165,6 +165,8 @@ function wrongness(side: "below" | "above", span: Span, limits: Limits): { direc
   const limit = (side === "below" ? limits.low : limits.high) ?? 0;
   const isGone = direction === "low" && limit !== 0 && Math.abs(value) <= SIZES.absentShare * Math.abs(limit);
   if (isGone || value === Infinity) return { direction, size: "absent" };
+  // Of an open-ended reading only its end is known, and the end is the least wrong that it can be.
+  if (!Number.isFinite(span.high - span.low)) return { direction, size: "clear" };
   const width =
     limits.low !== undefined && limits.high !== undefined
       ? (limits.high - limits.low) / 2
