@@ -1,4 +1,5 @@
 import { done, failed, type CheckKind, type Result } from "../shared/index.ts";
+import { MAX_LENGTH } from "./number.ts";
 import { printParts, printQuantity } from "./print.ts";
 import { readQuantity, type Quantity, type QuantityHint, type Unreadable } from "./quantity.ts";
 import { isOhmic, stateNamed, type ReadingState } from "./reading.ts";
@@ -105,11 +106,15 @@ const RAIL_POINT = /^(.*?)\s+to\s+((?:[+\-\u2212]\d+(?:[.,]\d+)?|0)\s?V\w*(?: ra
 export function readExpectation(text: string, kind: CheckKind): Result<Expectation, Unreadable> {
   const trimmed = text.trim();
   if (trimmed === "") return failed({ reason: "Nothing was typed." });
+  const asWords: Expectation = { form: "words", text: trimmed };
+  if (trimmed.length > MAX_LENGTH)
+    return WORD_KINDS.has(kind) ? done(asWords) : failed({ reason: "This is too long to be an expectation." });
   const second = NAMED_POINT.exec(trimmed) ?? (isOhmic(kind) ? RAIL_POINT.exec(trimmed) : null);
   const [body, to] = second ? [second[1] ?? "", second[2]] : [trimmed, undefined];
   const read = readBody(body, kind);
-  if (!read.ok) return WORD_KINDS.has(kind) ? done({ form: "words", text: trimmed }) : read;
-  return done(to === undefined || read.value.form === "words" ? read.value : { ...read.value, to });
+  if (!read.ok) return WORD_KINDS.has(kind) ? done(asWords) : read;
+  if (read.value.form === "words") return done(asWords);
+  return done(to === undefined ? read.value : { ...read.value, to });
 }
 
 function readBody(text: string, kind: CheckKind): Result<Expectation, Unreadable> {

@@ -13,8 +13,8 @@ export type NumberText = {
   spaced: boolean;
 };
 
-/** Longest text that can be a number with a unit; anything longer is a sentence. */
-const MAX_LENGTH = 80;
+/** Longest text that can be a reading or a limit; anything longer is a sentence, and no pattern is tried on it. */
+export const MAX_LENGTH = 80;
 /** A double keeps fifteen decimal digits exactly (IEEE 754 binary64). */
 export const MAX_DIGITS = 15;
 
@@ -31,7 +31,6 @@ const EXPONENT = /^[eE]([+\-\u2212]\d{1,3})(?!\d)/;
 
 /** Reads the number a text begins with, in either decimal mark. Says why not, or what to ask, where it cannot. */
 export function readNumberText(text: string): Result<NumberText, { reason: string; question?: string }> {
-  if (text.length > MAX_LENGTH) return failed({ reason: "This is too long to be a reading." });
   const sign = SIGN.exec(text);
   const negative = sign?.[1] !== undefined && sign[1] !== "+";
   const body = text.slice(sign?.[0].length ?? 0);

@@ -1,5 +1,5 @@
 import { done, failed, type CheckKind, type Result } from "../shared/index.ts";
-import { MAX_DIGITS, readNumberText, typedNumber, valueOf, type TypedNumber } from "./number.ts";
+import { MAX_DIGITS, MAX_LENGTH, readNumberText, typedNumber, valueOf, type TypedNumber } from "./number.ts";
 import {
   isPlainPrefix,
   PLAIN_PREFIXES,
@@ -71,6 +71,7 @@ const LETTER_MARK = /^([+\-\u2212]?)(\d*)([pnu\u00b5\u03bcmkKMGRrV])(\d+)(?![\d.
 export function readQuantity(text: string, hint: QuantityHint = {}): Result<Quantity, Unreadable> {
   const trimmed = text.trim();
   if (trimmed === "") return failed({ reason: "Nothing was typed." });
+  if (trimmed.length > MAX_LENGTH) return failed({ reason: "This is too long to be a reading." });
   const { bound, body } = takeBound(trimmed.replace(TAIL_WORDS, ""));
   const read = readLetterMark(body, hint) ?? readPlain(body, hint);
   return read.ok && bound ? done({ ...read.value, bound }) : read;

@@ -1,4 +1,5 @@
 import { done, failed, type CheckKind, type Result } from "../shared/index.ts";
+import { MAX_LENGTH } from "./number.ts";
 import { readQuantity, type Quantity, type Unreadable } from "./quantity.ts";
 import { printQuantity } from "./print.ts";
 
@@ -131,6 +132,10 @@ export function readReading(text: string, kind: CheckKind): Result<Reading, Unre
   const trimmed = text.trim();
   if (isNotTaken(trimmed)) return failed({ reason: "No reading was typed." });
   const answers = ANSWERS[kind];
+  if (trimmed.length > MAX_LENGTH)
+    return answers === "words" || answers === "words-or-value"
+      ? done({ form: "words", text: trimmed })
+      : failed({ reason: "This is too long to be a reading." });
   switch (answers) {
     case "words":
       return done(readVerdictWord(trimmed) ?? { form: "words", text: trimmed });

@@ -1,5 +1,6 @@
 import {
   EXPECTED_WORDS,
+  printExpectation,
   printQuantity,
   printState,
   type ExpectedState,
@@ -75,17 +76,14 @@ function judgeState(
 ): Judgement {
   if (state === "clock" && frequency && expected.frequency) return judgeFrequency(input, frequency, expected.frequency);
   const { fits, against } = AGREEMENT[expected.state];
-  const pair = `“${printState(state)}” against “${nameOf(expected.state)}”`;
+  const wanted = printExpectation(expected);
+  const pair = `“${printState(state)}” against “${wanted}”`;
   if (fits.includes(state)) {
     if (expected.frequency) return inconclusive(`${pair}: it moves, but the frequency was not measured.`);
-    return judged("in-spec", `“${printState(state)}” is what “${nameOf(expected.state)}” asks for.`);
+    return judged("in-spec", `“${printState(state)}” is what “${wanted}” asks for.`);
   }
   if (against.includes(state))
-    return judged(
-      "out-of-spec",
-      `“${printState(state)}” where “${nameOf(expected.state)}” is expected.`,
-      wrongnessOf(state),
-    );
+    return judged("out-of-spec", `“${printState(state)}” where “${wanted}” is expected.`, wrongnessOf(state));
   return inconclusive(`${pair} does not decide.`);
 }
 

@@ -38,10 +38,11 @@ export function expectFromRail({ nominal, tolerancePercent, regulated, ac }: Rai
   const usual = isLogic ? RAIL_DEFAULTS.logicTolerancePercent : RAIL_DEFAULTS.otherTolerancePercent;
   const percent = tolerancePercent ?? usual;
   const from = tolerancePercent == null ? `±${percent} % is usual` : `the record says ±${percent} %`;
+  if (nominal === 0) return { expectation: nearZero(), why: `0 V: ±${PIN_DEFAULTS.groundLift} V is usual.` };
   const volts = ac ? quantityOf(nominal, "V", "rms") : quantityOf(nominal, "V");
   const name = `${nominal > 0 && !ac ? "+" : ""}${nominal} V${ac ? " a.c." : ""}`;
-  if (regulated || ac || nominal === 0) {
-    const tolerance = both(nominal === 0 ? quantityOf(PIN_DEFAULTS.groundLift, "V") : quantityOf(percent, "%"));
+  if (regulated || ac) {
+    const tolerance = both(quantityOf(percent, "%"));
     return { expectation: { form: "near", nominal: volts, tolerance }, why: `${name} rail; ${from}.` };
   }
   const limit = quantityOf(nominal * (1 - percent / 100), "V");
@@ -114,8 +115,7 @@ function expectOfGround({ name }: PinInput, kind: CheckKind): Expected | null {
   const why = `${name} is a ground pin.`;
   if (kind === "continuity" || kind === "resistance") return below(PIN_DEFAULTS.continuityBelow, "ohm", why);
   if (kind !== "dc-voltage") return null;
-  const tolerance = both(quantityOf(PIN_DEFAULTS.groundLift, "V"));
-  return { expectation: { form: "near", nominal: quantityOf(0, "V"), tolerance }, why };
+  return { expectation: nearZero(), why };
 }
 
 function expectOfClock({ role, name }: PinInput, kind: CheckKind): Expected | null {
@@ -134,6 +134,10 @@ function expectOfReset({ activeLow, name, technology }: PinInput, kind: CheckKin
   const limits = inputLimits(table);
   if (!activeLow) return atMost(quantityOf(limits.low, "V"), why);
   return { expectation: { form: "at-least", limit: quantityOf(limits.high, "V"), strict: false }, why };
+}
+
+function nearZero(): Expectation {
+  return { form: "near", nominal: quantityOf(0, "V"), tolerance: both(quantityOf(PIN_DEFAULTS.groundLift, "V")) };
 }
 
 function both(tolerance: Quantity): { plus: Quantity; minus: Quantity } {

@@ -121,6 +121,8 @@ describe("expectations as they are written", () => {
     ],
     ["trial", "cured", { form: "state", state: "cured" }],
     ["visual", "no burnt parts", { form: "words", text: "no burnt parts" }],
+    ["visual", "no corrosion next to U7", { form: "words", text: "no corrosion next to U7" }],
+    ["visual", "x".repeat(500), { form: "words", text: "x".repeat(500) }],
     ["visual", "ok", { form: "state", state: "ok" }],
     ["visual", "high", { form: "words", text: "high" }],
     ["self-test", "1 beep", { form: "words", text: "1 beep" }],
@@ -136,6 +138,7 @@ describe("what is no expectation says why", () => {
   test.each<[kind: CheckKind, text: string, said: RegExp]>([
     ["dc-voltage", "", /Nothing was typed/],
     ["dc-voltage", "as usual", /neither a number nor a state/],
+    ["dc-voltage", "5 V ".repeat(50), /too long to be an expectation/],
     ["dc-voltage", "noise", /neither a number nor a state/],
     ["dc-voltage", "5 MV ±5 %", /Milli or mega/],
     ["dc-voltage", "5 V ±5 ±6", /two tolerances/],

@@ -87,6 +87,7 @@ describe("readings as they are written", () => {
     ["visual", "ok", state("ok")],
     ["visual", "R12 burnt, trace lifted", words("R12 burnt, trace lifted")],
     ["visual", "open", words("open")],
+    ["visual", "x".repeat(500), words("x".repeat(500))],
     ["self-test", "3 beeps", words("3 beeps")],
     ["self-test", "fail", state("not-ok")],
     ["contents", "CBF43926", words("CBF43926")],
@@ -115,6 +116,7 @@ describe("what cannot be read says why", () => {
     ["dc-voltage", "", { reason: "No reading was typed." }],
     ["dc-voltage", "-", { reason: "No reading was typed." }],
     ["dc-voltage", "somewhat low", { reason: "“somewhat low” is neither a number nor a state known here." }],
+    ["dc-voltage", "5 V ".repeat(50), { reason: "This is too long to be a reading." }],
     ["resistance", "4.7 V", { reason: "“4.7 V” is a voltage; this check is read in Ω." }],
     ["trial", "maybe", { reason: "“maybe” is no outcome of a trial. Write changed, no change or cured." }],
     [

@@ -26,7 +26,7 @@ describe("what a rail should read", () => {
       "+50 V unregulated: only too little is a fault.",
     ],
     [{ nominal: 6.3, regulated: false, ac: true }, "6.3 Vrms ±10 %", "6.3 V a.c. rail; ±10 % is usual."],
-    [{ nominal: 0, regulated: true, ac: false }, "0 V ±0.1 V", "0 V rail; ±5 % is usual."],
+    [{ nominal: 0, regulated: true, ac: false }, "0 V ±0.1 V", "0 V: ±0.1 V is usual."],
   ])("%j", (rail, expectation, why) => {
     const expected = expectFromRail(rail);
     expect([printExpectation(expected.expectation), expected.why]).toEqual([expectation, why]);

@@ -420,7 +420,7 @@ describe("states and words", () => {
       "inconclusive",
       null,
       null,
-      "“clock” against “clock”: it moves, but the frequency was not measured.",
+      "“clock” against “clock 4 MHz”: it moves, but the frequency was not measured.",
     ],
     ["activity", "clock 4 MHz ±1 %", "clock 4 MHz", "in-spec", null, null, `4 MHz is within 3.96…4.04 MHz${OWN_ERROR}`],
     [
