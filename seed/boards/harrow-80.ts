@@ -36,8 +36,8 @@ const placements = [
   ...row(12, 30, [
     part("C20", "capacitor", "4700u 16V", { package: "radial-18", ...power }),
     chip("VR1", "7805", "TO-220", { ...power, notes: "On the aluminium plate; the pad under it dries out." }),
-    part("D1", "diode", "1N4002", power),
-    part("D2", "diode", "1N4002", power),
+    part("CR1", "diode", "1N4002", power),
+    part("CR2", "diode", "1N4002", power),
     part("C21", "capacitor", "470u 35V", { package: "radial-8", ...power }),
     chip("VR2", "7812", "TO-220", power),
     part("C22", "capacitor", "470u 35V", { package: "radial-8", ...power }),
@@ -143,15 +143,15 @@ const connectors = [
     "J3",
     "Keyboard",
     "16-way membrane tail",
-    `1 K0
-     2 K1
-     3 K2
-     4 K3
-     5 K4
-     6 R0
-     7 R1
-     8 R2
-     9 R3
+    `1 KC0
+     2 KC1
+     3 KC2
+     4 KC3
+     5 KC4
+     6 KR0
+     7 KR1
+     8 KR2
+     9 KR3
      10 XA8
      11 XA9
      12 XA10
@@ -212,13 +212,13 @@ const nets = netlist(
     net(
       "ground",
       "GND",
-      "U23.9 U23.11 U23.13 U27.5 U27.11 U27.13 U25.9 U25.10 U25.12 U25.13 U29.9 U29.10 U29.12 U29.13",
+      "U7.5 U25.4 U25.5 U13.13 U13.14 U28.4 U23.9 U23.11 U23.13 U27.5 U27.11 U27.13 U25.9 U25.10 U25.12 U25.13 U29.9 U29.10 U29.12 U29.13",
     ),
     net("power", "VRAW", "F1.1"),
     net("power", "VFUSED", "F1.2 C20.1 VR1.1"),
-    net("power", "AC1", "D1.A D2.K"),
-    net("power", "V+RAW", "D1.K C21.1 VR2.1"),
-    net("power", "V-RAW", "D2.A C22.2 VR3.2"),
+    net("power", "AC1", "CR1.A CR2.K"),
+    net("power", "V+RAW", "CR1.K C21.1 VR2.1"),
+    net("power", "V-RAW", "CR2.A C22.2 VR3.2"),
   ],
   bus("address", "A", {
     U1: Z80.address,
@@ -313,8 +313,8 @@ const nets = netlist(
     net("signal", "PACK", "U6.12"),
     net("signal", "PBUSY", "U6.13"),
   ],
-  bus("signal", "K", { U3: [15, 16, 17, 18, 19] }),
-  bus("signal", "R", { U3: [23, 24, 25, 26] }),
+  bus("signal", "KC", { U3: [15, 16, 17, 18, 19] }),
+  bus("signal", "KR", { U3: [23, 24, 25, 26] }),
   bus("data", "PD", { U6: PPI_8255.portA }),
 );
 
@@ -332,7 +332,7 @@ around U23, U2 itself, and what can hold the processor.
 
 - **Shared RAM.** U2 takes the RAM for the picture while the processor is in the second half of its cycle. U12 and U13
   must let go (outputs three-state) when /VGATE is high; if one does not, the picture shows the address lines.
-- **Rails in order.** U14 to U21 are 4116: they want -5 V first and last. VR3 and its diode D2 are the first thing to
+- **Rails in order.** U14 to U21 are 4116: they want -5 V first and last. VR3 and its diode CR2 are the first thing to
   look at on a board that ate RAM.
 - **A picture without a program** is worth much: stable sync with random squares means U2, Y1 and the RAM's supply are
   well, and the processor is not running.
@@ -353,7 +353,14 @@ around U23, U2 itself, and what can hold the processor.
     { name: "+5V", nominal: 5, tolerancePercent: 5, regulated: true, source: "VR1" },
     { name: "+12V", nominal: 12, tolerancePercent: 5, regulated: true, source: "VR2" },
     { name: "-5V", nominal: -5, tolerancePercent: 5, regulated: true, source: "VR3", notes: "RAM bias, a few mA." },
-    { name: "AC1", nominal: 15, ac: true, tolerancePercent: 10, regulated: false, notes: "Half-wave: D1 up, D2 down." },
+    {
+      name: "AC1",
+      nominal: 15,
+      ac: true,
+      tolerancePercent: 10,
+      regulated: false,
+      notes: "Half-wave: CR1 up, CR2 down.",
+    },
   ],
   connectors,
   placements,

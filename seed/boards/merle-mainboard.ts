@@ -34,7 +34,7 @@ const placements = [
     part("J4", "connector", "serial", { package: "DE9", ...ports }),
     part("J2", "connector", "keyboard", { package: "header-20", ...ports }),
     part("BT1", "battery", "3.6 V NiCd, 60 mAh", { ...memory, notes: "Leaks towards U32 and U24." }),
-    part("D1", "diode", "1N5817", memory),
+    part("CR1", "diode", "1N5817", memory),
     part("R4", "resistor", "1k", { ...memory, notes: "Charges BT1." }),
     part("C20", "capacitor", "470u 16V", { package: "radial-8", ...processor }),
     part("C21", "capacitor", "10u 25V tantalum", { ...processor, notes: "On +12 V." }),
@@ -194,12 +194,12 @@ const nets = netlist(
   decoupling("+5V", "C2 C3 C4 C5 C6 C20"),
   across("+12V", "GND", ["power", "ground"], "C21"),
   [
-    net("power", "+5V", "U29.8 U29.4 U35.16 U2.24 U3.24 U4.2 U9.6 U24.1 U24.4 U24.10 U24.13 RN1.1 R1.1 D1.A Q1.C"),
+    net("power", "+5V", "U29.8 U29.4 U35.16 U2.24 U3.24 U4.2 U9.6 U24.1 U24.4 U24.10 U24.13 RN1.1 R1.1 CR1.A Q1.C"),
     net("power", "+12V", "U28.4"),
     net("power", "-12V", "U28.11"),
     net("ground", "GND", "U29.1 U35.8 U32.12 U11.1 U11.19 U12.1 U12.19 U13.15 U14.15 U33.15 U34.15 BT1.2 C1.2"),
-    net("ground", "GND", "U24.11 U24.12 U25.12 U25.13 U26.12 U26.13 U28.10 U28.12 JP1.1"),
-    net("power", "VRAM", "D1.K R4.1 U32.24"),
+    net("ground", "GND", "U23.5 U24.11 U24.12 U25.12 U25.13 U26.12 U26.13 U28.10 U28.12 JP1.1"),
+    net("power", "VRAM", "CR1.K R4.1 U32.24"),
     net("power", "VBAT", "R4.2 BT1.1"),
     net("address", "U6A14", "JP1.2 U6.27"),
   ],
@@ -335,7 +335,7 @@ The processor clock PHI0 comes from it too.
 | stable picture of one colour | U1, U5, /RES |
 | picture well, no keys | U2, J2, BT1's leak under U24 |
 | picture well, no sound | +12 V at J1.3, then U8 |
-| forgets its settings | BT1, D1, U32 |
+| forgets its settings | BT1, CR1, U32 |
 
 **The battery.** BT1 has leaked on every board we have seen. The green goes along the ground trace under U24 and U32.
 Take it out before anything else, after writing the settings down. :chip[6116] itself nearly always survives.
@@ -359,7 +359,7 @@ U35 is an unknown: :code[VQ4-0907-01]. If you have one that is dead, please keep
       nominal: 4.7,
       tolerancePercent: 8,
       regulated: false,
-      source: "D1",
+      source: "CR1",
       notes: "With power on; 3.4 V on the battery.",
     },
     { name: "VBAT", nominal: 3.6, tolerancePercent: 10, regulated: false, source: "BT1" },
@@ -375,7 +375,7 @@ U35 is an unknown: :code[VQ4-0907-01]. If you have one that is dead, please keep
       meaning: "RAM fault, the number of high beeps that follow is the data bit",
       suspects: ram,
     },
-    { form: "message", signal: "CLOCK SETTINGS LOST", meaning: "U32 does not hold", suspects: ["BT1", "D1", "U32"] },
+    { form: "message", signal: "CLOCK SETTINGS LOST", meaning: "U32 does not hold", suspects: ["BT1", "CR1", "U32"] },
     { form: "message", signal: "VIA 1", meaning: "timer of U2 does not count", suspects: ["U2", "U9"] },
     { form: "message", signal: "VIA 2", meaning: "timer of U3 does not count", suspects: ["U3", "U9"] },
   ],

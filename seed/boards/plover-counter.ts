@@ -114,7 +114,7 @@ const connectors = [
     "26-way header",
     `${Array.from({ length: 8 }, (_, i) => `${1 + i} SEG${i}`).join("\n")}
      ${Array.from({ length: 9 }, (_, i) => `${9 + i} DIG${i}`).join("\n")}
-     ${Array.from({ length: 5 }, (_, i) => `${18 + i} K${i}`).join("\n")}
+     ${Array.from({ length: 5 }, (_, i) => `${18 + i} KEY${i}`).join("\n")}
      23 +5V
      24 GND
      25 BRIGHT
@@ -149,7 +149,11 @@ const nets = netlist(
     net("power", "VCAL", "D5.K D6.K U4.24"),
     net("power", "VBAT", "BT1.1 D5.A"),
     net("ground", "GND", "Y1.2 U18.1 U18.16 U4.12 BT1.2 C1.2 C2.1 C8.2 C9.1 C7.2 R1.2 R2.2 D1.2 D2.2 U6.4 U6.5 U14.12"),
-    net("ground", "GND", "U5.1 U17.7 U17.9 U17.10 U12.2 U12.12 U13.2 U13.12 U11.12 U11.13 U10.11 U10.12 U9.13 U2.64"),
+    net(
+      "ground",
+      "GND",
+      "U17.1 U17.2 U17.12 U17.13 U17.14 U17.15 U16.4 U16.5 U16.6 U16.7 U11.4 U11.5 U11.9 U11.10 U5.1 U17.7 U17.9 U17.10 U12.2 U12.12 U13.2 U13.12 U11.12 U11.13 U10.11 U10.12 U9.13 U2.64",
+    ),
   ],
   bus("data", "AD", {
     U1: [11, 12, 13, 14, 15, 16, 17, 18],
@@ -164,7 +168,7 @@ const nets = netlist(
   bus("address", "DEC", { U1: [24, 25, 26], U6: [1, 2, 3] }),
   bus("signal", "SEG", { U3: [2, 3, 4, 5, 6, 7, 8, 9] }),
   bus("signal", "DIG", { U3: [12, 13, 14, 15, 16, 17, 18, 19, 20] }),
-  bus("signal", "K", { U3: [34, 35, 36, 37, 38] }),
+  bus("signal", "KEY", { U3: [34, 35, 36, 37, 38] }),
   bus("data", "PA", { U8: PPI_8255.portA }),
   bus("data", "PB", { U8: PPI_8255.portB }),
   bus("signal", "OPT", { U7: LS244.inputs, RN1: [2, 3, 4, 5, 6, 7, 8, 9] }),
@@ -217,6 +221,8 @@ const nets = netlist(
     net("signal", "BUFB", "Q2.S R4.1 U18.9 U14.7"),
     net("signal", "TLA", "U15.1 U15.2 U18.5 U14.4"),
     net("signal", "TLB", "U15.6 U15.7 U18.10 U14.6"),
+    net("signal", "TLSETA", "U8.11 U15.3"),
+    net("signal", "TLSETB", "U8.10 U15.5"),
     net("signal", "ECLA", "U18.2 Q3.B"),
     net("signal", "ECLB", "U18.6 Q4.B"),
     net("clock", "INA", "Q3.C U2.22"),
@@ -237,7 +243,7 @@ export const board: SeedBoard = {
     "Counts to 80 MHz on two inputs against a 10 MHz oven. A single-chip processor runs it; a QFP-80 array counts; the display driver also reads the keys.",
   notes: `**Calibration lives in U4**, kept by BT1 through D5. Lose it and the interpolator reads nonsense in the last two
 digits. Feed 3 V into VCAL (with a diode in series) before BT1 comes out, or read the constants over the digital output:
-hold K0 and K4 at power-on.
+hold KEY0 and KEY4 at power-on.
 
 The oven has a rail of its own, +12SB, that stays on in standby. A counter that is wrong when cold and right after
 twenty minutes has a good oven and an impatient owner.

@@ -108,10 +108,11 @@ const nets = netlist(connectors, supplyNets(placements, chips), [
   net("signal", "VR4ADJ", "VR4.1 RV1.2"),
   net("signal", "ZENER", "D1.A R5.1"),
   net("signal", "SCRGATE", "R5.2 Q2.G U2.5"),
-  net("signal", "REF25", "D2.K R8.2 U1.4 U2.1"),
+  net("signal", "REF25", "D2.K R8.2 U1.4 U1.6 U2.1"),
   net("signal", "RAWSENSE", "R6.2 R7.1 U1.5"),
   net("control", "/PFAIL", "U1.2"),
   net("signal", "TEMP", "TH1.1 U2.3 U1.7"),
+  net("signal", "HOT", "U1.1 U2.2"),
   net("signal", "FANRET", "U2.6"),
 ]);
 

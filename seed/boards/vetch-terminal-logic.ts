@@ -78,10 +78,10 @@ const placements = [
     part("RN1", "resistor-pack", "8×3k3", { package: "SIP-9", ...processor }),
     part("RN2", "resistor-pack", "8×330R", { package: "SIP-9", ...ports }),
     part("RN3", "resistor-pack", "8×10k", { package: "SIP-9", ...ports }),
-    part("D1", "diode", "LED red 1", ports),
-    part("D2", "diode", "LED red 2", ports),
-    part("D3", "diode", "LED red 3", ports),
-    part("D4", "diode", "LED red 4", ports),
+    part("LED1", "diode", "LED red 1", ports),
+    part("LED2", "diode", "LED red 2", ports),
+    part("LED3", "diode", "LED red 3", ports),
+    part("LED4", "diode", "LED red 4", ports),
     part("R1", "resistor", "22k", processor),
     part("R2", "resistor", "47k", ports),
   ]),
@@ -158,7 +158,7 @@ const connectors = [
   ),
 ];
 
-const switches = Array.from({ length: 8 }, (_, bit) => net("signal", `SW${bit}`, `SW1.${bit + 1} RN3.${bit + 2}`));
+const switches = Array.from({ length: 8 }, (_, bit) => net("signal", `DIP${bit}`, `SW1.${bit + 1} RN3.${bit + 2}`));
 
 const nets = netlist(
   connectors,
@@ -178,7 +178,7 @@ const nets = netlist(
     net(
       "ground",
       "GND",
-      "U22.9 U22.10 U22.12 U22.13 U23.9 U23.10 U23.12 U23.13 U28.12 U28.13 U30.2 U30.12 U26.13 U24.12 U24.13",
+      "U21.3 U21.4 U21.5 U21.6 U23.4 U23.5 U29.5 U29.6 U22.9 U22.10 U22.12 U22.13 U23.9 U23.10 U23.12 U23.13 U28.12 U28.13 U30.2 U30.12 U26.13 U24.12 U24.13",
     ),
   ],
   bus("address", "A", {
@@ -217,9 +217,9 @@ const nets = netlist(
   bus("address", "L", { U8: [36, 37, 38, 39], U9: ROM_24.address.slice(0, 4) }),
   bus("data", "CD", { U9: ROM_24.data, U10: LS166.parallel }),
   switches,
-  bus("signal", "SW", { U15: LS244.inputs }),
-  bus("signal", "LED", { U18: [2, 5, 6, 9], U29: [1, 2, 3, 4] }),
-  ["D1", "D2", "D3", "D4"].flatMap((led, i) => [
+  bus("signal", "DIP", { U15: LS244.inputs }),
+  bus("signal", "LAMP", { U18: [2, 5, 6, 9], U29: [1, 2, 3, 4] }),
+  ["LED1", "LED2", "LED3", "LED4"].flatMap((led, i) => [
     net("signal", `LEDK${i}`, `U29.${16 - i} ${led}.K`),
     net("signal", `LEDA${i}`, `RN2.${i + 2} ${led}.A`),
   ]),
@@ -309,7 +309,7 @@ export const board: SeedBoard = {
   notes: `Its +5 V, +12 V and -18 V come from the deflection board by J1, so this board can be run on a bench supply with no
 tube near: +5 V at 1.4 A, +12 V and -12 V (into VR1's output, with VR1 lifted) at 40 mA.
 
-1. Lamps D1 to D4 count through the self-test. The lamp pattern that stays is the step that failed.
+1. Lamps LED1 to LED4 count through the self-test. The lamp pattern that stays is the step that failed.
 2. A screen full of one steady character: the processor never cleared it. Look at U1, U2, /WAIT.
 3. Right letters in wrong places: SA lines. Wrong letters in right places: SD lines, U17 or U9.
 4. Snow while scrolling only: a ground of U8's socket.
@@ -334,23 +334,23 @@ RS-232 troubles are four times out of five :chip[mc1488] after a thunderstorm, a
   placements,
   nets,
   selfTests: [
-    { form: "flashes", signal: "D1 stays on", meaning: "firmware checksum", suspects: ["U2", "U28"] },
-    { form: "flashes", signal: "D2 stays on", meaning: "work RAM", suspects: ["U3", "U13"] },
+    { form: "flashes", signal: "LED1 stays on", meaning: "firmware checksum", suspects: ["U2", "U28"] },
+    { form: "flashes", signal: "LED2 stays on", meaning: "work RAM", suspects: ["U3", "U13"] },
     {
       form: "flashes",
-      signal: "D1 and D2 stay on",
+      signal: "LED1 and LED2 stay on",
       meaning: "screen RAM",
       suspects: ["U4", "U5", "U6", "U7", "U16", "U8"],
     },
     {
       form: "flashes",
-      signal: "D3 stays on",
+      signal: "LED3 stays on",
       meaning: "keyboard processor does not answer",
       suspects: ["U12", "Y3", "J3"],
     },
     {
       form: "flashes",
-      signal: "D4 stays on",
+      signal: "LED4 stays on",
       meaning: "serial loop-back in test position",
       suspects: ["U11", "U24", "U25"],
     },
