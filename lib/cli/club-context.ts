@@ -9,6 +9,7 @@ import { pictures } from "#lib/infra/files/pictures.ts";
 import { newId } from "#lib/infra/id.ts";
 import { databaseLimits } from "#lib/infra/limits.ts";
 import { createEmbeddedSearch } from "#lib/infra/search/embedded.ts";
+import { createFactsCache } from "#lib/services/boards/index.ts";
 import type { Ctx } from "#lib/services/context.ts";
 
 /** The club as a command sees it: the database is opened here, search and advice are empty and not followed. */
@@ -23,6 +24,7 @@ export async function openClub(): Promise<{ ctx: Ctx; env: Env; database: OpenDa
     secrets,
     limits: databaseLimits(database.pool),
     cases: createCaseIndex(),
+    boards: createFactsCache(database.db),
     actor: { kind: "club" },
     now: systemClock,
     newId,

@@ -6,6 +6,7 @@ import type { Pictures } from "#lib/infra/files/pictures.ts";
 import type { Limits } from "#lib/infra/limits.ts";
 import type { SearchEngine } from "#lib/infra/search/types.ts";
 import type { CaseIndex } from "#lib/core/advice/index.ts";
+import type { FactsCache } from "./boards/facts-cache.ts";
 import { ServiceError } from "./errors.ts";
 
 export const SCOPES = ["read", "write", "review", "import"] as const;
@@ -33,6 +34,8 @@ export interface Ctx {
   limits: Limits;
   /** Features of all published cases, for the ranker. */
   cases: CaseIndex;
+  /** Facts of boards, for reading. */
+  boards: FactsCache;
   actor: Actor;
   now: () => Date;
   newId: () => string;

@@ -11,6 +11,7 @@ import { databaseLimits, type Limits } from "#lib/infra/limits.ts";
 import { log } from "#lib/infra/log.ts";
 import { createEmbeddedSearch } from "#lib/infra/search/embedded.ts";
 import type { SearchEngine } from "#lib/infra/search/types.ts";
+import { createFactsCache, type FactsCache } from "#lib/services/boards/index.ts";
 import type { Actor, Ctx } from "#lib/services/context.ts";
 import { followChanges, type Follower } from "#lib/services/indexing/index.ts";
 
@@ -22,6 +23,7 @@ export interface Runtime {
   search: SearchEngine;
   files: FileStore;
   cases: CaseIndex;
+  boards: FactsCache;
   limits: Limits;
   follower: Follower;
 }
@@ -45,11 +47,12 @@ async function open(): Promise<Runtime> {
   const database = await openDatabase({ ...configuredPlace(env), onDeath: endAfterDeath });
   const search = createEmbeddedSearch();
   const cases = createCaseIndex();
+  const boards = createFactsCache(database.db);
   const files = folderStore(dataDir("files"));
-  const base = { db: database.db, search, cases, now: systemClock };
+  const base = { db: database.db, search, cases, boards };
   const follower = followChanges(base, { onProblem: (problem) => log.error(problem, "following the change log") });
   const limits = databaseLimits(database.pool);
-  return { env, secret: sessionSecret(env.AUTH_SECRET), database, search, files, cases, limits, follower };
+  return { env, secret: sessionSecret(env.AUTH_SECRET), database, search, files, cases, boards, limits, follower };
 }
 
 /** The embedded database's thread is gone: nothing can be served, and a restart opens it again safely. */
@@ -67,6 +70,7 @@ export function contextFor(from: Runtime, actor: Actor, address?: string): Ctx {
     secrets,
     limits: from.limits,
     cases: from.cases,
+    boards: from.boards,
     actor,
     now: systemClock,
     newId,

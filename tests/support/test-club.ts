@@ -13,6 +13,7 @@ import { pictures } from "#lib/infra/files/pictures.ts";
 import { newId } from "#lib/infra/id.ts";
 import { databaseLimits } from "#lib/infra/limits.ts";
 import { createEmbeddedSearch } from "#lib/infra/search/embedded.ts";
+import { createFactsCache } from "#lib/services/boards/index.ts";
 import type { Actor, Ctx, MemberActor } from "#lib/services/context.ts";
 import { followChanges, type Follower } from "#lib/services/indexing/index.ts";
 
@@ -57,9 +58,10 @@ export async function testClub(): Promise<TestClub> {
   const folder = fs.mkdtempSync(path.join(os.tmpdir(), "benchlore-files-"));
   const search = createEmbeddedSearch();
   const cases = createCaseIndex();
+  const boards = createFactsCache(database.db);
   const now = () => new Date();
   const follower = followChanges(
-    { db: database.db, search, cases, now },
+    { db: database.db, search, cases, boards },
     {
       onProblem: (problem) => {
         throw new Error(`following the change log: ${JSON.stringify(problem)}`);
@@ -75,6 +77,7 @@ export async function testClub(): Promise<TestClub> {
     secrets,
     limits,
     cases,
+    boards,
     actor,
     now,
     newId,

@@ -36,6 +36,8 @@ export interface RailFacts {
   ac: boolean;
   tolerancePercent: number | null;
   regulated: boolean;
+  /** Designator of what makes it; empty: not known. */
+  source: string;
 }
 
 export interface PlacementFacts {

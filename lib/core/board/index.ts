@@ -1,4 +1,5 @@
 export { boardCautions, checkCautions, DANGEROUS_VOLTS, type Caution } from "./cautions.ts";
+export { feedsOf } from "./feeds.ts";
 export {
   boardNames,
   expectationAt,

@@ -33,7 +33,7 @@ const BOARD = {
   hazards: true,
   highestVoltage: true,
   rails: {
-    select: { name: true, nominal: true, ac: true, tolerancePercent: true, regulated: true },
+    select: { name: true, nominal: true, ac: true, tolerancePercent: true, regulated: true, source: true },
     orderBy: { position: "asc" },
   },
   placements: {

@@ -13,5 +13,13 @@ export { symptomSlug, symptomVocabulary } from "./symptoms.ts";
 export { tickCaution } from "./tick-caution.ts";
 export { updateCase } from "./update.ts";
 export { writeFeatures } from "./features.ts";
-export { CASE_FACTS, CHECK_FACTS, checkContext, checkFacts, knownCase, STORED_FEATURES, type CaseFactsRow } from "./known-case.ts";
+export {
+  CASE_FACTS,
+  CHECK_FACTS,
+  checkContext,
+  checkFacts,
+  knownCase,
+  STORED_FEATURES,
+  type CaseFactsRow,
+} from "./known-case.ts";
 export { judgedCheck } from "./judged-check.ts";

@@ -53,7 +53,9 @@ const MOST_WORDS = 40;
 
 /** Words of a member's own description that may tell cases apart. */
 export function tellingWords(text: string): string[] {
-  const words = textTokens(text).flatMap((token) => (token.kind === "word" && token.text.length >= SHORTEST_WORD ? [token.text.toLowerCase()] : []));
+  const words = textTokens(text).flatMap((token) =>
+    token.kind === "word" && token.text.length >= SHORTEST_WORD ? [token.text.toLowerCase()] : [],
+  );
   return [...new Set(words)].slice(0, MOST_WORDS);
 }
 
@@ -95,4 +97,3 @@ export function checkContext(facts: BoardFacts | null): CheckContext {
     },
   };
 }
-

@@ -1,2 +1,3 @@
+export { listChips, type ChipLine } from "./list.ts";
 export { readChip, type ChipView, type PinView } from "./read.ts";
 export { chipSlug, createChip, touchedChip, updateChip, writePackages, type SavedChip } from "./save.ts";

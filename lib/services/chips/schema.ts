@@ -55,3 +55,13 @@ export type CreateChip = z.infer<typeof CreateChip>;
 /** Parts of a chip that are edited together; packages that are given replace them all. */
 export const UpdateChip = z.strictObject(fields).partial();
 export type UpdateChip = z.infer<typeof UpdateChip>;
+
+export const ListChips = z.strictObject({
+  q: line(120).default(""),
+  technology: z.enum(TECHNOLOGIES).optional(),
+  contents: z.enum(CONTENTS_KINDS).optional(),
+  limit: z.coerce.number().int().min(1).max(200).default(50),
+  /** Id of the last chip of the page before. */
+  cursor: z.uuid().optional(),
+});
+export type ListChips = z.infer<typeof ListChips>;

@@ -1,6 +1,7 @@
 import type { CaseIndex } from "#lib/core/advice/index.ts";
 import type { Db } from "#lib/infra/db/index.ts";
 import type { SearchDocument, SearchEngine } from "#lib/infra/search/types.ts";
+import type { FactsCache } from "../boards/index.ts";
 import { putCases, refreshCases } from "./case-index.ts";
 import { SOURCES } from "./documents.ts";
 
@@ -15,7 +16,7 @@ interface Followed {
   db: Db;
   search: SearchEngine;
   cases: CaseIndex;
-  now: () => Date;
+  boards: FactsCache;
 }
 
 export interface FollowProblem {
@@ -134,6 +135,7 @@ async function followFrom(followed: Followed, from: bigint, isStopped: () => boo
 
 /** Brings the indexes to the records' present state: applying a row twice, or late, changes nothing. */
 async function apply(followed: Followed, rows: readonly { recordKind: string; recordId: string }[]): Promise<void> {
+  if (rows.some((row) => row.recordKind === "board" || row.recordKind === "chip")) followed.boards.clear();
   for (const source of SOURCES) {
     const ids = [...new Set(rows.filter((row) => row.recordKind === source.kind).map((row) => row.recordId))];
     if (ids.length === 0) continue;
