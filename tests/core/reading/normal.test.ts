@@ -11,7 +11,7 @@ const { jStat } = createRequire(import.meta.url)("jstat") as NormalLibrary;
 const JSTAT_ACCURACY = 1e-13;
 
 describe("Φ", () => {
-  // Handbook values to ten places: Abramowitz and Stegun 1964, table 26.1.
+  // Handbook values to ten places: Abramowitz and Stegun 1964, table 26.1 (from memory).
   test.each([
     [0, 0.5],
     [0.5, 0.6914624613],
