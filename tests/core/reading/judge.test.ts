@@ -62,7 +62,7 @@ describe("whole judgements", () => {
 
   test("an instrument that cannot tell", () => {
     const judgement = verdictOn("dc-voltage", "5 V ±5 %", "4.74 V", { instrument: POCKET_METER });
-    // u = (4.74 × 0.5 % + 10 mV)/√3 = 19.46 mV; Φ((5.25−4.74)/u) − Φ((4.75−4.74)/u) = 1 − Φ(0.514) = 0.3036, recomputed by hand.
+    // u = (4.74 × 0.5 % + 10 mV)/√3 = 19.46 mV; Φ((5.25−4.74)/u) − Φ((4.75−4.74)/u) = 1 − Φ(0.514) = 0.3036 (recomputed with Python's math.erf).
     expect(judgement.probabilityInSpec).toBeCloseTo(0.3036, 3);
     expect(judgement).toMatchObject({
       verdict: "inconclusive",
