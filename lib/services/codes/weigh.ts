@@ -20,14 +20,10 @@ export function evidenceSummary(grade: InterchangeGrade, evidence: readonly Weig
   const counting = evidence.filter((one) => !one.retracted);
   const counts: Partial<Record<EvidenceKind, number>> = {};
   for (const { kind } of counting) counts[kind] = (counts[kind] ?? 0) + 1;
+  // A part that was itself found bad elsewhere says nothing of the claim.
   const failed = counting.some((one) => one.kind === "fitted-failed" && one.provedElsewhere !== "found-bad");
-  const supported = counting.some((one) =>
-    grade === "not-a-fit" ? one.kind === "fitted-worked" : isSupport(one.kind),
+  const fits = counting.some(({ kind }) =>
+    grade === "not-a-fit" ? kind === "fitted-worked" : kind !== "fitted-failed",
   );
-  return { counts, contested: failed && supported };
-}
-
-/** A part that was itself found bad elsewhere says nothing of the claim; all else but a failed fitting speaks for it. */
-function isSupport(kind: EvidenceKind): boolean {
-  return kind !== "fitted-failed";
+  return { counts, contested: failed && fits };
 }
