@@ -1,0 +1,1 @@
+export { Trouble as default } from "#lib/ui/trouble.client.tsx";

@@ -1,0 +1,3 @@
+import { Loading } from "#lib/ui/loading.tsx";
+
+export default Loading;

@@ -1,0 +1,1 @@
+export { GlobalTrouble as default } from "#lib/ui/global-trouble.client.tsx";
