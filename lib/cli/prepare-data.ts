@@ -21,15 +21,22 @@ try {
 async function prepare(): Promise<void> {
   const { ctx, env, database, close } = await openClub();
   for (const name of database.migrated) say(`      migration ${name}`);
-  const state = await demoState(ctx);
-  if (env.CLUB_DEMO === "on" && (state === "loading" || (state === "none" && (await isEmpty(ctx))))) {
-    await setDemoState(ctx, "loading");
-    await loadDemoClub(ctx, progress);
-    await setDemoState(ctx, "loaded");
-  }
+  if (env.CLUB_DEMO === "on") await demo(ctx);
   await firstSteward(ctx, env.SITE_URL);
   await close();
   fs.writeFileSync(dataDir("prepared"), fs.readdirSync("prisma/migrations").toSorted().join("\n"));
+}
+
+/** Loads the demo club into an empty database; goes on where an earlier load was interrupted. */
+async function demo(ctx: Ctx): Promise<void> {
+  let state = await demoState(ctx);
+  if (state === null && (await isEmpty(ctx))) {
+    await setDemoState(ctx, "loading");
+    state = await demoState(ctx);
+  }
+  if (state?.value !== "loading") return;
+  await loadDemoClub(ctx, state.at, progress);
+  await setDemoState(ctx, "loaded");
 }
 
 async function isEmpty(ctx: Ctx): Promise<boolean> {
@@ -37,9 +44,8 @@ async function isEmpty(ctx: Ctx): Promise<boolean> {
   return members === 0 && boards === 0;
 }
 
-async function demoState(ctx: Ctx): Promise<string> {
-  const row = await ctx.db.setting.findUnique({ where: { name: DEMO }, select: { value: true } });
-  return typeof row?.value === "string" ? row.value : "none";
+async function demoState(ctx: Ctx): Promise<{ value: unknown; at: Date } | null> {
+  return ctx.db.setting.findUnique({ where: { name: DEMO }, select: { value: true, at: true } });
 }
 
 async function setDemoState(ctx: Ctx, value: "loading" | "loaded"): Promise<void> {

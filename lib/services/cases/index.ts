@@ -20,6 +20,7 @@ export {
   checkFacts,
   knownCase,
   STORED_FEATURES,
+  tellingWords,
   type CaseFactsRow,
 } from "./known-case.ts";
 export { judgedCheck } from "./judged-check.ts";
