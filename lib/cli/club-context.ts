@@ -9,6 +9,7 @@ import { pictures } from "#lib/infra/files/pictures.ts";
 import { newId } from "#lib/infra/id.ts";
 import { databaseLimits } from "#lib/infra/limits.ts";
 import { createEmbeddedSearch } from "#lib/infra/search/embedded.ts";
+import { workerSymbolReader } from "#lib/infra/symbols/index.ts";
 import { createFactsCache } from "#lib/services/boards/index.ts";
 import type { Ctx } from "#lib/services/context.ts";
 
@@ -21,6 +22,7 @@ export async function openClub(): Promise<{ ctx: Ctx; env: Env; database: OpenDa
     search: createEmbeddedSearch(),
     files: folderStore(dataDir("files")),
     pictures,
+    symbols: workerSymbolReader(),
     secrets,
     limits: databaseLimits(database.pool),
     cases: createCaseIndex(),

@@ -11,6 +11,7 @@ import { databaseLimits, type Limits } from "#lib/infra/limits.ts";
 import { log } from "#lib/infra/log.ts";
 import { createEmbeddedSearch } from "#lib/infra/search/embedded.ts";
 import type { SearchEngine } from "#lib/infra/search/types.ts";
+import { workerSymbolReader, type SymbolReader } from "#lib/infra/symbols/index.ts";
 import { createFactsCache, type FactsCache } from "#lib/services/boards/index.ts";
 import type { Actor, Ctx } from "#lib/services/context.ts";
 import { followChanges, type Follower } from "#lib/services/indexing/index.ts";
@@ -22,6 +23,7 @@ export interface Runtime {
   database: OpenDatabase;
   search: SearchEngine;
   files: FileStore;
+  symbols: SymbolReader;
   cases: CaseIndex;
   boards: FactsCache;
   limits: Limits;
@@ -52,7 +54,8 @@ async function open(): Promise<Runtime> {
   const base = { db: database.db, search, cases, boards };
   const follower = followChanges(base, { onProblem: (problem) => log.error(problem, "following the change log") });
   const limits = databaseLimits(database.pool);
-  return { env, secret: sessionSecret(env.AUTH_SECRET), database, search, files, cases, boards, limits, follower };
+  const symbols = workerSymbolReader();
+  return { env, secret: sessionSecret(env.AUTH_SECRET), database, search, files, symbols, cases, boards, limits, follower };
 }
 
 /** The embedded database's thread is gone: nothing can be served, and a restart opens it again safely. */
@@ -66,6 +69,7 @@ export function contextFor(from: Runtime, actor: Actor, address?: string): Ctx {
     db: from.database.db,
     search: from.search,
     files: from.files,
+    symbols: from.symbols,
     pictures,
     secrets,
     limits: from.limits,

@@ -13,6 +13,7 @@ import { pictures } from "#lib/infra/files/pictures.ts";
 import { newId } from "#lib/infra/id.ts";
 import { databaseLimits } from "#lib/infra/limits.ts";
 import { createEmbeddedSearch } from "#lib/infra/search/embedded.ts";
+import { workerSymbolReader } from "#lib/infra/symbols/index.ts";
 import { createFactsCache } from "#lib/services/boards/index.ts";
 import type { Actor, Ctx, MemberActor } from "#lib/services/context.ts";
 import { followChanges, type Follower } from "#lib/services/indexing/index.ts";
@@ -68,12 +69,14 @@ export async function testClub(): Promise<TestClub> {
       },
     },
   );
+  const symbols = workerSymbolReader();
   const limits = databaseLimits(database.pool);
   const ctx = (actor: Actor = { kind: "club" }): Ctx => ({
     db: database.db,
     search,
     files: folderStore(folder),
     pictures,
+    symbols,
     secrets,
     limits,
     cases,
