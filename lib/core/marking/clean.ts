@@ -16,6 +16,9 @@ const UNIT_LETTERS: readonly (readonly [RegExp, string])[] = [
   [/[\u2206\u0394]/g, "delta"],
 ];
 
+/** Printable ASCII without a space is already clean: most words of most texts, so it is worth asking first. */
+const PLAIN = /^[!-~]*$/;
+
 // Control characters count as spaces. \p{Cc} is exactly the two control blocks.
 const SPACES = /[\s\p{Cc}]+/gu;
 
@@ -30,6 +33,7 @@ export function withoutPrivateUse(text: string): string {
  * changes nothing.
  */
 export function clean(text: string): string {
+  if (PLAIN.test(text)) return text;
   let plain = text.normalize("NFKC");
   plain = withoutPrivateUse(plain).replace(UNSEEN, "").replace(DASHES, "-");
   for (const [letter, spelling] of UNIT_LETTERS) plain = plain.replace(letter, spelling);

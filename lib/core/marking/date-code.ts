@@ -31,7 +31,7 @@ function dayNumber({ year, month, day }: Day): number {
 }
 
 function dayOf(number: number): Day {
-  let year = 1970 + Math.floor(number / 366);
+  let year = 1969 + Math.floor(number / 365.2425);
   while (dayNumber({ year: year + 1, month: 1, day: 1 }) <= number) year++;
   let month = 1;
   while (month < 12 && dayNumber({ year, month: month + 1, day: 1 }) <= number) month++;
@@ -46,7 +46,7 @@ function printDay(number: number): string {
 /** The day number of Monday of ISO week 1: the week that holds 4 January. */
 function firstMonday(year: number): number {
   const fourth = dayNumber({ year, month: 1, day: 4 });
-  return fourth - ((fourth + EPOCH_WEEKDAY) % 7);
+  return fourth - ((((fourth + EPOCH_WEEKDAY) % 7) + 7) % 7);
 }
 
 /** How many ISO 8601 weeks the year has: 52 or 53. */

@@ -18,7 +18,7 @@ export interface TextToken {
 
 // Runs without white space and hard separators. A comma stays between digits, a colon between letters or digits.
 const PIECE =
-  /(?:~\{[^\s{}]{1,20}\}|[^\s,;:()[\]{}"“”„«»‹›<>|=→↔&?…^$\uE000-\uF8FF]|(?<=\d),(?=\d)|(?<=[\p{L}\p{N}]):(?=[\p{L}\p{N}]))+/gu;
+  /(?:[^\s,;:()[\]{}"“”„«»‹›<>|=→↔&?…^$~\uE000-\uF8FF]+|~\{[^\s{}]{1,20}\}|~|(?<=\d),(?=\d)|(?<=[\p{L}\p{N}]):(?=[\p{L}\p{N}]))+/gu;
 
 /** Units that may stand behind their number with a space between. */
 const UNITS = new Set(
@@ -35,6 +35,8 @@ const SLASHED_NAME = /^[A-Z]{1,3}\/[A-Z]{1,3}$/;
 const SIGNAL_NAME = /^[A-Za-z][A-Za-z0-9_]{0,11}$/;
 const PIN_WORD = /^(?:pin|leg)\.?$/i;
 const PIN_NUMBER = /^[A-Za-z]?\d{1,3}$/;
+/** The common case: a word of plain letters, perhaps with a full stop or comma that is cut off. */
+const PLAIN_WORD = /^[a-zA-Z]+$/;
 const WORD = /[\p{L}\p{M}]+(?:['’][\p{L}\p{M}]+)*/gu;
 /** At most this many white-space characters may part the pieces of one token. */
 const WIDEST_GAP = 2;
@@ -46,14 +48,18 @@ interface Piece {
 }
 
 function trimPiece(piece: Piece): Piece | null {
+  if (PLAIN_WORD.test(piece.text)) return piece;
   const head = /^[.,'’‘`:_·•*?]+|^[-+/~!]+(?=[-+/~!])|^[!](?![A-Z])/.exec(piece.text)?.[0].length ?? 0;
-  const tail = /[.,'’‘`:!?_/+~-]+$/.exec(piece.text.slice(head))?.[0].length ?? 0;
+  // Stars in front and behind are emphasis; one behind alone marks an active-low signal.
+  const ending = piece.text.startsWith("*") ? /[.,'’‘`:!?_/+~*-]+$/ : /[.,'’‘`:!?_/+~-]+$/;
+  const tail = ending.exec(piece.text.slice(head))?.[0].length ?? 0;
   const text = piece.text.slice(head, piece.text.length - tail);
   return text === "" ? null : { text, start: piece.start + head, end: piece.end - tail };
 }
 
 /** Two refs with a slash (U3/U4), times (12:30) and reading lists (612,610,611) are several pieces. */
 function splitPiece(piece: Piece): Piece[] {
+  if (!/[:/,]/.test(piece.text)) return [piece];
   const separator = [":", "/", ","].find((mark) => {
     const parts = piece.text.split(mark);
     if (parts.length < 2) return false;
@@ -86,7 +92,9 @@ function mergeNeighbours(text: string, list: readonly Piece[]): Piece[] {
   for (let at = 0; at < list.length; at++) {
     const [one, two, three] = [list[at], list[at + 1], list[at + 2]];
     if (!one) break;
-    if (two && three && PIN_WORD.test(two.text) && isPartWithoutPin(one.text) && PIN_NUMBER.test(three.text)) {
+    if (PLAIN_WORD.test(one.text)) {
+      merged.push(one);
+    } else if (two && three && PIN_WORD.test(two.text) && isPartWithoutPin(one.text) && PIN_NUMBER.test(three.text)) {
       merged.push(joined(one, three));
       at += 2;
     } else if (two && NUMBER.test(clean(one.text)) && UNITS.has(clean(two.text).toLowerCase()) && close(one, two)) {
@@ -151,6 +159,7 @@ function wordTokens(piece: Piece): TextToken[] {
  */
 export function textTokens(text: string): TextToken[] {
   return mergeNeighbours(text, pieces(text)).flatMap((piece) => {
+    if (PLAIN_WORD.test(piece.text)) return [{ kind: "word" as const, ...piece, keys: [piece.text.toLowerCase()] }];
     const plain = clean(piece.text);
     if (/[0-9]/.test(plain)) {
       const found = digitToken(piece, plain);

@@ -58,6 +58,8 @@ export function readHeadWord(words: readonly string[], at: number): HeadWord | n
   if (pair) return { says: "kind", kind: pair, words: 2 };
   const kind = KIND_OF.get(first);
   if (kind && kind !== "trial") return { says: "kind", kind, words: 1 };
+  const twoWords = TRIAL_OF.get(`${first}-${second}`);
+  if (twoWords) return { says: "trial", trial: twoWords, words: 2 };
   const trial = TRIAL_OF.get(first);
   if (trial) return { says: "trial", trial, words: 1 };
   const lead = LEADS.get(first) ?? (first === "lead" ? LEADS.get(second) : undefined);

@@ -75,7 +75,7 @@ function expandRange(first: Ref, last: number): string[] | string {
 
 const RANGE = /^([A-Z]{1,4}\d{1,4})\s*(?:-|\.\.|\bto\b)\s*([A-Z]{1,4})(\d{1,4})(?=$|[\s,:;|=&])/i;
 const SHORT_RANGE = /^([A-Z]{1,4}\d{1,4})(?:-|\.\.)(\d{1,3})(?=$|[\s,:;|=&])/i;
-const WORD = /^[A-Z0-9]{1,9}(?=$|[\s,:;|=&(]|-\s|->)/i;
+const WORD = /^[A-Z0-9]{1,9}(?=$|[\s,:;|=&(/+]|-\s|->)/i;
 /** Between two designators of one line; the second must be of the same kind, else it is the value. */
 const BETWEEN = /^\s*(?:[,&+/]|\band\b)?\s*/i;
 /** Between the designators and the value. */

@@ -23,7 +23,9 @@ const LONGEST_NET = 80;
 /** VSS is not among them: on a split supply it is another net. */
 const GROUND = /^(?:gnd|ground)$/i;
 /** Letters, digits and the signs that net names carry; brackets appear in names that programs make. */
-const NET_SHAPE = /^[\p{L}\p{N}_/+\-~!#*.$&()[\]{}:\\<>=']+$/u;
+const NET_SHAPE = /^[\p{L}\p{M}\p{N}_/+\-~!#*.$&()[\]{}:\\<>=']+$/u;
+/** Names whose active-low marks have one spelling. Paths of a schematic (/sheet/RESET) are left as they are. */
+const SIGNAL_NAME = /^[A-Za-z_](?:[A-Za-z0-9_+.-]*[A-Za-z0-9_+])?$/;
 const READING_SHAPE = /^[+-]?\d+(?:[.,]\d+)?(?:[a-zA-Z%°]{1,4})?$/;
 
 function quote(text: string): string {
@@ -43,8 +45,9 @@ function printNet(text: string): string {
   const rail = printRail(text);
   if (rail !== null) return rail;
   const { name, low } = readActiveLow(text);
-  // A path of a schematic (/sheet/RESET) begins with a slash too, but has a second one: it is left as it is.
-  return low && !name.includes("/") ? `/${name.toUpperCase()}` : text.toUpperCase();
+  const isPlain = low && SIGNAL_NAME.test(name) && !readActiveLow(name).low;
+  // Cleaned again, since capitals may come out in several characters.
+  return clean(isPlain ? `/${name.toUpperCase()}` : text.toUpperCase());
 }
 
 function netKey(net: string): string {

@@ -1,11 +1,20 @@
+import type { Query } from "minisearch";
 import { codeKeys, lookAlikes } from "#lib/core/marking/index.ts";
 import { highlight, snippet } from "./highlight.ts";
 import { byRank } from "./index-store.ts";
 import type { IndexStore, Match } from "./index-store.ts";
-import { allOf, isAnswered, planQuery, someOf } from "./query-plan.ts";
+import { allOf, isAnswered, one, planQuery, rarest, someOf, telling } from "./query-plan.ts";
 import type { QueryPlan, Wanted } from "./query-plan.ts";
 import { COUNTED_TO, MOST_HITS, SEARCH_KINDS, SearchError } from "./types.ts";
-import type { Facets, SearchAnswer, SearchDocument, SearchHit, SearchQuery, ViewerVisibility } from "./types.ts";
+import type {
+  Facets,
+  SearchAnswer,
+  SearchDocument,
+  SearchHit,
+  SearchKind,
+  SearchQuery,
+  ViewerVisibility,
+} from "./types.ts";
 
 /** Fewer strict hits than this, and the query is tried relaxed. */
 const TOO_FEW = 10;
@@ -20,56 +29,74 @@ function maySee({ visibility }: SearchDocument, viewer: ViewerVisibility): boole
   return viewer !== "members" && visibility.memberId === viewer.memberId;
 }
 
-/** Which filters of the query a document passes. */
-interface Passed {
-  kind: boolean;
-  board: boolean;
-  outcome: boolean;
-}
+// Which filters of a query a document passes, as bits: thousands of hits are asked at each keystroke.
+const KIND = 1;
+const BOARD = 2;
+const OUTCOME = 4;
+const ALL = KIND | BOARD | OUTCOME;
 
-function passed(document: SearchDocument, { kinds, board, outcome }: SearchQuery): Passed {
-  return {
-    kind: kinds === undefined || kinds.length === 0 || kinds.includes(document.kind),
-    board: board === undefined || document.board?.slug === board,
-    outcome: outcome === undefined || document.outcome === outcome,
-  };
+function passed(document: SearchDocument, { kinds, board, outcome }: SearchQuery): number {
+  return (
+    (kinds === undefined || kinds.length === 0 || kinds.includes(document.kind) ? KIND : 0) |
+    (board === undefined || document.board?.slug === board ? BOARD : 0) |
+    (outcome === undefined || document.outcome === outcome ? OUTCOME : 0)
+  );
 }
 
 function passesAll({ document }: Match, query: SearchQuery): boolean {
-  const { kind, board, outcome } = passed(document, query);
-  return kind && board && outcome;
+  return passed(document, query) === ALL;
 }
+
+/** Looks up what the one who asks may see. */
+type Find = (query: Query, among?: ReadonlySet<string>) => Match[];
 
 /** Everything in sight of the one who asks, the most fitting first; a document that fits better comes once. */
 function matches(store: IndexStore, query: SearchQuery, plan: QueryPlan): Match[] {
-  const inSight = (found: Match[]): Match[] => found.filter(({ document }) => maySee(document, query.visibility));
-  const all = allOf(plan.strict);
-  const strict = all ? scaled(inSight(store.find(all)), 0.5, 1) : [];
+  const find: Find = (asked, among) =>
+    store.find(asked, among).filter(({ document }) => maySee(document, query.visibility));
+  const strict = scaled(strictly(store, plan.strict, find), 0.5, 1);
   if (strict.filter((match) => passesAll(match, query)).length >= TOO_FEW) return strict;
-  const some = someOf(plan.relaxed);
-  if (!some) return strict;
   const taken = new Set(strict.map(({ document }) => document.id));
-  const loose = inSight(store.find(some)).filter(({ document }) => !taken.has(document.id));
-  return [...strict, ...scaled(worthShowing(loose, plan.relaxed, strict.length > 0), 0, 0.5)];
+  const loose = loosely(store, telling(plan.relaxed), find, taken);
+  return [...strict, ...scaled(loose, 0, 0.5)];
+}
+
+/** The ids of what answers the rarest of several, so that the common ones need not be worked out for all documents. */
+function candidates(store: IndexStore, wanted: readonly Wanted[], find: Find): Set<string> | undefined {
+  const rare = rarest(store, wanted);
+  return rare && new Set(find(one(rare)).map(({ document }) => document.id));
+}
+
+/** Documents that answer everything. */
+function strictly(store: IndexStore, wanted: readonly Wanted[], find: Find): Match[] {
+  const all = allOf(wanted);
+  if (!all) return [];
+  return find(all, wanted.length > 1 ? candidates(store, wanted, find) : undefined);
 }
 
 /**
- * Of the hits that miss something: those that have every code, place and signal asked for and half of the rest. When
- * nothing is left of them and nothing fitted strictly either, those with half, then all.
+ * Documents that miss something: those that have every code, place and signal asked for and half of the whole. When
+ * there are none of them and nothing fitted strictly either: those with half, else with anything.
  */
-function worthShowing(found: readonly Match[], wanted: readonly Wanted[], enough: boolean): Match[] {
-  const known = wanted.filter(({ terms }) => terms.size > 0);
-  const required = known.filter(({ isWord }) => !isWord);
-  const half = Math.ceil(known.length / 2);
-  const counted = found.map((match) => {
-    const terms = new Set(match.terms);
-    const answers = (one: Wanted): boolean => isAnswered(one, terms);
-    return { match, hasRequired: required.every(answers), count: known.filter(answers).length };
-  });
-  const best = counted.filter(({ hasRequired, count }) => hasRequired && count >= half);
-  if (best.length > 0 || enough) return best.map(({ match }) => match);
-  const fair = counted.filter(({ count }) => count >= half);
-  return (fair.length > 0 ? fair : counted).map(({ match }) => match);
+function loosely(store: IndexStore, wanted: readonly Wanted[], find: Find, taken: ReadonlySet<string>): Match[] {
+  if (wanted.length === 0) return [];
+  const some = someOf(wanted);
+  const required = wanted.filter(({ isWord }) => !isWord);
+  const isNew = ({ document }: Match): boolean => !taken.has(document.id);
+  const hasHalf = ({ terms }: Match): boolean => answered(wanted, terms) >= wanted.length / 2;
+  if (required.length > 0) {
+    const found = find(some, candidates(store, required, find)).filter(isNew);
+    const best = found.filter((match) => answered(required, match.terms) === required.length && hasHalf(match));
+    if (best.length > 0 || taken.size > 0) return best;
+  }
+  const found = find(some).filter(isNew);
+  const fair = found.filter(hasHalf);
+  return fair.length > 0 || taken.size > 0 ? fair : found;
+}
+
+function answered(wanted: readonly Wanted[], terms: readonly string[]): number {
+  const held = new Set(terms);
+  return wanted.filter((each) => isAnswered(each, held)).length;
 }
 
 /** Scores brought between two bounds in the same order; the upper bound is reached by the best. */
@@ -86,20 +113,29 @@ function listing(store: IndexStore, query: SearchQuery): Match[] {
     .map((document) => ({ document, score: 1, terms: [] }));
 }
 
+function addOne<K>(counts: Map<K, number>, key: K): void {
+  counts.set(key, (counts.get(key) ?? 0) + 1);
+}
+
 function countFacets(found: readonly Match[], query: SearchQuery): Facets {
-  const facets: Facets = { kind: {}, board: {}, outcome: {} };
+  const kinds = new Map<SearchKind, number>();
+  const boards = new Map<string, number>();
+  const names = new Map<string, string>();
+  const outcomes = new Map<string, number>();
   for (const { document } of found) {
-    const { kind, board, outcome } = passed(document, query);
-    if (board && outcome) facets.kind[document.kind] = (facets.kind[document.kind] ?? 0) + 1;
-    if (kind && outcome && document.board) {
-      const { slug, name } = document.board;
-      facets.board[slug] = { name, count: (facets.board[slug]?.count ?? 0) + 1 };
+    const filters = passed(document, query);
+    if ((filters | KIND) === ALL) addOne(kinds, document.kind);
+    if ((filters | BOARD) === ALL && document.board) {
+      addOne(boards, document.board.slug);
+      names.set(document.board.slug, document.board.name);
     }
-    if (kind && board && document.outcome !== undefined) {
-      facets.outcome[document.outcome] = (facets.outcome[document.outcome] ?? 0) + 1;
-    }
+    if ((filters | OUTCOME) === ALL && document.outcome !== undefined) addOne(outcomes, document.outcome);
   }
-  return facets;
+  return {
+    kind: Object.fromEntries(kinds),
+    board: Object.fromEntries([...boards].map(([slug, count]) => [slug, { name: names.get(slug) ?? slug, count }])),
+    outcome: Object.fromEntries(outcomes),
+  };
 }
 
 function hit({ document, score, terms }: Match): SearchHit {

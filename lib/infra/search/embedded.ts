@@ -13,7 +13,7 @@ import type {
 } from "./types.ts";
 
 /** Work goes on for so long before others get their turn; the last document of a slice may add about as much again. */
-const SLICE_MS = 8;
+const SLICE_MS = 5;
 
 /** Documents between two reports of a rebuild. */
 const REPORT_EVERY = 100;

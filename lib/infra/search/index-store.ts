@@ -87,18 +87,28 @@ export class IndexStore {
     for (const key of keys) this.keys.remove(key);
   }
 
-  /** All documents that match, best first. */
-  find(query: Query): Match[] {
-    return this.#mini
-      .search(query)
-      .flatMap(({ id, score, terms }) => {
-        const document = this.#documents.get(String(id));
-        if (!document) return [];
-        const lift = 1 + BOOST.step * Math.min(Math.max(document.boost, 0), BOOST.most);
-        return [{ document, score: score * lift, terms }];
-      })
-      .toSorted((a, b) => b.score - a.score || byRank(a.document, b.document));
+  /** How many documents hold these terms, counted with repetition: cheap, and enough to tell rare from common. */
+  uses(terms: Iterable<string>): number {
+    let uses = 0;
+    for (const term of terms) uses += this.words.uses(term) + this.keys.uses(term);
+    return uses;
   }
+
+  /** All documents that match, best first; with `among`, only of those. */
+  find(query: Query, among?: ReadonlySet<string>): Match[] {
+    const matches: Match[] = [];
+    // Refusing a document here saves the library from making a result of it, which is what costs.
+    const found = this.#mini.search(query, among ? { boostDocument: (id) => (among.has(String(id)) ? 1 : 0) } : {});
+    for (const { id, score, terms } of found) {
+      const document = this.#documents.get(String(id));
+      if (document) matches.push({ document, score: score * lift(document.boost), terms });
+    }
+    return matches.sort((a, b) => b.score - a.score || byRank(a.document, b.document));
+  }
+}
+
+function lift(boost: number): number {
+  return 1 + BOOST.step * Math.min(Math.max(boost, 0), BOOST.most);
 }
 
 /** Among equals the better confirmed first, then the newer, then by id, so that pages of hits never overlap. */

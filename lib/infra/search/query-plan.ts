@@ -16,12 +16,20 @@ const WEIGHTS = {
   fallback: 0.4,
 } as const;
 
+/** A word that more than this share of the documents hold tells little: relaxed, it is left out beside rarer ones. */
+const COMMON_SHARE = 0.25;
+
+/** In an index smaller than this, a word that many documents hold may still be the one that was meant. */
+const FEW_DOCUMENTS = 100;
+
 /** One thing asked for: any of these terms answers it. */
 export interface Wanted {
   /** Term of the index → weight. Empty: nothing in the index answers it. */
   terms: Map<string, number>;
   /** Codes, places, signals and numbers stay required when the words are relaxed. */
   isWord: boolean;
+  /** In so many documents that it hardly tells them apart. */
+  isCommon: boolean;
   /** The exact key asked for. */
   key: string;
   /** Neighbours that are also tried as separate words of the query. */
@@ -100,7 +108,8 @@ function wantedTerm(store: IndexStore, term: QueryTerm, unfinished: boolean, how
   const key = term.keys[0] ?? "";
   const isWord = term.kind === "word";
   const terms = isWord ? wordTerms(store, key, unfinished, how) : keyTerms(store, term, unfinished, how);
-  return { terms, isWord, key, parts: [] };
+  const isCommon = isWord && store.size >= FEW_DOCUMENTS && store.words.uses(key) > COMMON_SHARE * store.size;
+  return { terms, isWord, isCommon, key, parts: [] };
 }
 
 /** Works a query out against what is in the index. */
@@ -131,7 +140,8 @@ function anyOf(terms: ReadonlyMap<string, number>): Query {
   };
 }
 
-function one(wanted: Wanted): Query {
+/** Documents that answer this one. */
+export function one(wanted: Wanted): Query {
   if (wanted.parts.length === 0 || wanted.parts.some((part) => part.terms.size === 0)) return anyOf(wanted.terms);
   return {
     combineWith: "OR",
@@ -145,10 +155,23 @@ export function allOf(wanted: readonly Wanted[]): Query | null {
   return { combineWith: "AND", queries: wanted.map(one) };
 }
 
-/** Documents that answer anything asked for; null when nothing of it is in the index. */
-export function someOf(wanted: readonly Wanted[]): Query | null {
+/** The one that the fewest documents answer. */
+export function rarest(store: IndexStore, wanted: readonly Wanted[]): Wanted | undefined {
+  const uses = (each: Wanted): number =>
+    store.uses(each.terms.keys()) + each.parts.reduce((sum, part) => sum + store.uses(part.terms.keys()), 0);
+  return wanted.toSorted((a, b) => uses(a) - uses(b))[0];
+}
+
+/** Of what was asked for, what tells documents apart: in the index, and not common beside something rarer. */
+export function telling(wanted: readonly Wanted[]): Wanted[] {
   const found = wanted.filter((each) => each.terms.size > 0);
-  return found.length === 0 ? null : { combineWith: "OR", queries: found.map(one) };
+  const rarer = found.filter((each) => !each.isCommon);
+  return rarer.length > 0 ? rarer : found;
+}
+
+/** Documents that answer any of these. */
+export function someOf(wanted: readonly Wanted[]): Query {
+  return { combineWith: "OR", queries: wanted.map(one) };
 }
 
 /** Whether a document that holds these terms answers what was asked for. */

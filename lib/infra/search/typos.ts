@@ -7,7 +7,7 @@ export const TYPO_LETTERS = { one: 4, two: 8 } as const;
 const MOST_CORRECTIONS = 12;
 
 /** Most words that an unfinished word may become. */
-const MOST_COMPLETIONS = 60;
+const MOST_COMPLETIONS = 24;
 
 /** From this many letters on an unfinished word is completed: one letter says nothing and costs the most. */
 const SHORTEST_START = 2;
@@ -59,6 +59,11 @@ export class Vocabulary {
 
   has(word: string): boolean {
     return this.#entries.has(word);
+  }
+
+  /** Documents that hold the word. */
+  uses(word: string): number {
+    return this.#entries.get(word)?.uses ?? 0;
   }
 
   add(word: string): void {
