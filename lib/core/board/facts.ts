@@ -3,6 +3,7 @@ import type {
   CheckKind,
   Hazard,
   NetRole,
+  PackageStyle,
   PinRole,
   PinType,
   PlacementKind,
@@ -27,6 +28,8 @@ export interface ChipFacts {
   name: string;
   technology: Technology;
   pins: PinFacts[];
+  /** The package that the pins are of, for drawing it: `DIP-20`. Left out where no package is on record. */
+  package?: { name: string; style: PackageStyle };
 }
 
 export interface RailFacts {

@@ -3,6 +3,7 @@ import type {
   BoardKind,
   Hazard,
   NetRole,
+  PackageStyle,
   PinRole,
   PinType,
   PlacementKind,
@@ -17,6 +18,7 @@ const CHIP = {
   packages: {
     select: {
       name: true,
+      style: true,
       pins: {
         select: { number: true, name: true, type: true, role: true, activeLow: true, supply: true },
         orderBy: { position: "asc" },
@@ -97,6 +99,7 @@ interface ChipRow {
   technology: string;
   packages: {
     name: string;
+    style: string;
     pins: { number: string; name: string; type: string; role: string; activeLow: boolean; supply: number | null }[];
   }[];
 }
@@ -109,5 +112,6 @@ function chipFacts(chip: ChipRow, packageName: string): ChipFacts {
     name: chip.name,
     technology: chip.technology as Technology,
     pins: (fitting?.pins ?? []).map((pin) => ({ ...pin, type: pin.type as PinType, role: pin.role as PinRole })),
+    ...(fitting && { package: { name: fitting.name, style: fitting.style as PackageStyle } }),
   };
 }

@@ -3,7 +3,7 @@ import { boardFacts } from "../boards/index.ts";
 import { change } from "../change.ts";
 import { demand, isMember, type Ctx } from "../context.ts";
 import { invalid, ServiceError } from "../errors.ts";
-import { workableCase } from "./access.ts";
+import { visibleCases, workableCase } from "./access.ts";
 
 /** Keeps that the member read a caution of this case's board: mains, a picture tube, more than 60 V. */
 export async function tickCaution(ctx: Ctx, number: number, key: string): Promise<void> {
@@ -21,4 +21,14 @@ export async function tickCaution(ctx: Ctx, number: number, key: string): Promis
     await tx.cautionTick.createMany({ data: [{ ...id, at: ctx.now() }], skipDuplicates: true });
     return { value: undefined, did: "caution.tick", touched: [], detail: { caution: key, case: number } };
   });
+}
+
+/** Keys of the cautions that the person who asks has ticked on this case. */
+export async function tickedCautions(ctx: Ctx, number: number): Promise<string[]> {
+  if (!isMember(ctx.actor)) return [];
+  const rows = await ctx.db.cautionTick.findMany({
+    where: { memberId: ctx.actor.id, case: { number, AND: [visibleCases(ctx.actor)] } },
+    select: { caution: true },
+  });
+  return rows.map((row) => row.caution);
 }
