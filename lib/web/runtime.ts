@@ -55,7 +55,18 @@ async function open(): Promise<Runtime> {
   const follower = followChanges(base, { onProblem: (problem) => log.error(problem, "following the change log") });
   const limits = databaseLimits(database.pool);
   const symbols = workerSymbolReader();
-  return { env, secret: sessionSecret(env.AUTH_SECRET), database, search, files, symbols, cases, boards, limits, follower };
+  return {
+    env,
+    secret: sessionSecret(env.AUTH_SECRET),
+    database,
+    search,
+    files,
+    symbols,
+    cases,
+    boards,
+    limits,
+    follower,
+  };
 }
 
 /** The embedded database's thread is gone: nothing can be served, and a restart opens it again safely. */
