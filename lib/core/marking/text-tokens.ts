@@ -136,7 +136,12 @@ function isMarkedSignal(plain: string): boolean {
 }
 
 function digitToken(piece: Piece, plain: string): TextToken[] {
-  if (readRail(plain)) return token("signal", piece, [...signalKeys(plain), normalForm(plain), ...numberKeys(plain)]);
+  const rail = readRail(plain);
+  if (rail) {
+    // Without its sign a negative rail would be found as the positive one.
+    const unsigned = rail.sign === "+" ? [normalForm(plain), ...numberKeys(plain)] : [];
+    return token("signal", piece, [...signalKeys(plain), ...unsigned]);
+  }
   if (NUMBER_WITH_UNIT.test(plain) || SIGNED_NUMBER.test(plain)) return token("number", piece, numberKeys(plain));
   const spaced = INTEGER_WITH_UNIT.exec(plain);
   if (spaced && UNITS.has((spaced[1] ?? "").toLowerCase())) return token("number", piece, numberKeys(plain));

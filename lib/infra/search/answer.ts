@@ -75,8 +75,8 @@ function strictly(store: IndexStore, wanted: readonly Wanted[], find: Find): Mat
 }
 
 /**
- * Documents that miss something: those that have every code, place and signal asked for and half of the whole. When
- * there are none of them and nothing fitted strictly either: those with half, else with anything.
+ * Documents that miss something: those that have every code, place and signal asked for, since a person who types one
+ * means that one. When no code was asked for, or nothing has them all: those with half of the whole, else anything.
  */
 function loosely(store: IndexStore, wanted: readonly Wanted[], find: Find, taken: ReadonlySet<string>): Match[] {
   if (wanted.length === 0) return [];
@@ -86,7 +86,7 @@ function loosely(store: IndexStore, wanted: readonly Wanted[], find: Find, taken
   const hasHalf = ({ terms }: Match): boolean => answered(wanted, terms) >= wanted.length / 2;
   if (required.length > 0) {
     const found = find(some, candidates(store, required, find)).filter(isNew);
-    const best = found.filter((match) => answered(required, match.terms) === required.length && hasHalf(match));
+    const best = found.filter((match) => answered(required, match.terms) === required.length);
     if (best.length > 0 || taken.size > 0) return best;
   }
   const found = find(some).filter(isNew);

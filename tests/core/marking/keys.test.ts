@@ -5,7 +5,7 @@ import { queryTerms, readRail, refKeys, signalKeys, textTokens } from "#lib/core
 const anyText = fc.oneof(
   fc.string({ unit: "grapheme", maxLength: 120 }),
   fc.string({ unit: "binary", maxLength: 120 }),
-  fc.string({ unit: fc.constantFrom(..."UCV0157 .,:;-+/~#{}()*µΩ−pinMHz\uE000'’→=$"), maxLength: 60 }),
+  fc.string({ unit: fc.constantFrom(...Array.from("UCV0157 .,:;-+/~#{}()*µΩ−pinMHz\uE000'’→=$")), maxLength: 60 }),
 );
 
 describe("signalKeys", () => {
@@ -45,7 +45,7 @@ describe("signalKeys", () => {
       fc.property(anyText, (text) => {
         for (const key of signalKeys(text)) {
           expect(key).toMatch(/^[a-z0-9]+$/);
-          if (!readRail(key)) expect(signalKeys(key)).toContain(key);
+          expect(readRail(key) !== null || signalKeys(key).includes(key)).toBe(true);
         }
       }),
     );
@@ -187,7 +187,11 @@ describe("queryTerms", () => {
   });
 
   test("at most ten terms, whatever is pasted", () => {
-    fc.assert(fc.property(anyText, (text) => queryTerms(text.repeat(20)).terms.length <= 10));
+    fc.assert(
+      fc.property(anyText, (text) => {
+        expect(queryTerms(text.repeat(20)).terms.length).toBeLessThanOrEqual(10);
+      }),
+    );
   });
 
   test("what a query asks for is what the index holds for the same text", () => {

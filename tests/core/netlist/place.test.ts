@@ -5,7 +5,7 @@ import { placeKey, placementKindOf, printPlace, readPlace, readPlaceRun } from "
 const anyText = fc.oneof(
   fc.string({ unit: "grapheme", maxLength: 40 }),
   fc.string({ unit: "binary", maxLength: 40 }),
-  fc.string({ unit: fc.constantFrom(..."UCV0157.:-+/#~{}nN_ pGDµ−*!\\"), maxLength: 12 }),
+  fc.string({ unit: fc.constantFrom(...Array.from("UCV0157.:-+/#~{}nN_ pGDµ−*!\\")), maxLength: 12 }),
 );
 
 /** The spelling that a text gets, or the problem. */
@@ -91,10 +91,8 @@ describe("readPlace", () => {
     fc.assert(
       fc.property(anyText, (text) => {
         const place = readPlace(text);
-        if (!place.ok) {
-          expect(place.problem).toMatch(/\.$/);
-          return;
-        }
+        expect(place.ok || place.problem.endsWith(".")).toBe(true);
+        if (!place.ok) return;
         const again = readPlace(printPlace(place.value));
         expect(again).toEqual(place);
         expect(again.ok && placeKey(again.value)).toBe(placeKey(place.value));
