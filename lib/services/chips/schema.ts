@@ -6,7 +6,7 @@ const text = (most: number) => z.string().max(most, `At most ${most} characters.
 
 export const PinInput = z.strictObject({
   number: line(10).min(1, "A pin needs its number."),
-  name: line(60).default(""),
+  name: line(200).default(""),
   type: z.enum(PIN_TYPES).default("unspecified"),
   role: z.enum(PIN_ROLES).default("unknown"),
   activeLow: z.boolean().default(false),
@@ -19,7 +19,7 @@ export type PinInput = z.infer<typeof PinInput>;
 export const PackageInput = z.strictObject({
   name: line(40).min(1, "A package needs a name, such as DIP-20."),
   style: z.enum(PACKAGE_STYLES),
-  pins: z.array(PinInput).min(1, "A pin table needs pins.").max(1000),
+  pins: z.array(PinInput).min(1, "A pin table needs pins.").max(4000),
 });
 export type PackageInput = z.infer<typeof PackageInput>;
 
