@@ -1,15 +1,7 @@
 import type { Prisma, Tx } from "#lib/infra/db/index.ts";
-import { hasRole, type Actor, type Ctx } from "../context.ts";
+import { hasRole, type Ctx } from "../context.ts";
 import { notFound, ServiceError } from "../errors.ts";
-
-/** The cases that an actor may read: published ones, one's own drafts, and for stewards the hidden ones. */
-export function visibleCases(actor: Actor): Prisma.FaultCaseWhereInput {
-  if (actor.kind === "club") return {};
-  if (actor.kind === "visitor") return { state: "published" };
-  const own: Prisma.FaultCaseWhereInput = { authorId: actor.id, state: "draft" };
-  const states = hasRole(actor, "steward") ? ["published", "hidden"] : ["published"];
-  return { OR: [{ state: { in: states } }, own] };
-}
+import { visibleCases } from "../visible-cases.ts";
 
 const FOUND = {
   id: true,

@@ -1,7 +1,7 @@
 import { change } from "../change.ts";
 import { demand, isMember, type Ctx } from "../context.ts";
 import { invalid, notFound, ServiceError } from "../errors.ts";
-import { visibleCases } from "./access.ts";
+import { visibleCases } from "../visible-cases.ts";
 import { ConfirmInput } from "./schema.ts";
 
 /** "This cured mine" or "did not help mine". A member's later word replaces the earlier one. */

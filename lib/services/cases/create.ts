@@ -4,7 +4,7 @@ import { boardFacts } from "../boards/index.ts";
 import { change, type Touched } from "../change.ts";
 import { demand, memberId, type Ctx } from "../context.ts";
 import { invalid, ServiceError } from "../errors.ts";
-import { visibleCases } from "./access.ts";
+import { visibleCases } from "../visible-cases.ts";
 import { boardLinks } from "./board-of-case.ts";
 import { demandProofFor } from "./outcome.ts";
 import { CreateCase } from "./schema.ts";

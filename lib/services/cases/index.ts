@@ -1,4 +1,4 @@
-export { visibleCases } from "./access.ts";
+export { visibleCases } from "../visible-cases.ts";
 export type { CheckView } from "./check-view.ts";
 export { confirmCase } from "./confirm.ts";
 export { createCase, type CreatedCase, type Provenance } from "./create.ts";

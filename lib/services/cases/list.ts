@@ -2,7 +2,7 @@ import { z } from "zod";
 import { BOARD_KINDS, CASE_OUTCOMES, type CaseOutcome } from "#lib/core/shared/vocabulary.ts";
 import type { Prisma } from "#lib/infra/db/index.ts";
 import type { Ctx } from "../context.ts";
-import { visibleCases } from "./access.ts";
+import { visibleCases } from "../visible-cases.ts";
 
 /** What a list of cases may be narrowed to. */
 export const ListCases = z.strictObject({

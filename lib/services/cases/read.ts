@@ -2,7 +2,7 @@ import type { CaseOutcome, CureAction, Failure, ProofKind } from "#lib/core/shar
 import type { Db, Prisma, Tx } from "#lib/infra/db/index.ts";
 import type { Ctx } from "../context.ts";
 import { notFound } from "../errors.ts";
-import { visibleCases } from "./access.ts";
+import { visibleCases } from "../visible-cases.ts";
 import { checkView, type CheckView } from "./check-view.ts";
 import { storyForPeople } from "./story.ts";
 

@@ -3,7 +3,8 @@ import { boardFacts } from "../boards/index.ts";
 import { change } from "../change.ts";
 import { demand, isMember, type Ctx } from "../context.ts";
 import { invalid, ServiceError } from "../errors.ts";
-import { visibleCases, workableCase } from "./access.ts";
+import { workableCase } from "./access.ts";
+import { visibleCases } from "../visible-cases.ts";
 
 /** Keeps that the member read a caution of this case's board: mains, a picture tube, more than 60 V. */
 export async function tickCaution(ctx: Ctx, number: number, key: string): Promise<void> {
