@@ -28,6 +28,11 @@ const NET_SHAPE = /^[\p{L}\p{M}\p{N}_/+\-~!#*.$&()[\]{}:\\<>=']+$/u;
 const SIGNAL_NAME = /^[A-Za-z_](?:[A-Za-z0-9_+.-]*[A-Za-z0-9_+])?$/;
 const READING_SHAPE = /^[+-]?\d+(?:[.,]\d+)?(?:[a-zA-Z%°]{1,4})?$/;
 
+/** Cleaned, with letters beyond ASCII as capitals: δ is Δ on a printed board, and Δ is spelt out. */
+function plainText(text: string): string {
+  return clean(clean(text).replace(/[^ -~]+/g, (letters) => letters.toUpperCase()));
+}
+
 function quote(text: string): string {
   return `“${text.length > 40 ? `${text.slice(0, 40)}…` : text}”`;
 }
@@ -46,12 +51,11 @@ function printNet(text: string): string {
   if (rail !== null) return rail;
   const { name, low } = readActiveLow(text);
   const isPlain = low && SIGNAL_NAME.test(name) && !readActiveLow(name).low;
-  // Cleaned again, since capitals may come out in several characters.
-  return clean(isPlain ? `/${name.toUpperCase()}` : text.toUpperCase());
+  return isPlain ? `/${name.toUpperCase()}` : text.toUpperCase();
 }
 
 function netKey(net: string): string {
-  return `net:${printNet(clean(net)).toLowerCase()}`;
+  return `net:${printNet(plainText(net)).toLowerCase()}`;
 }
 
 function knownPart(designator: string, board: BoardNames | undefined): string | undefined {
@@ -100,7 +104,7 @@ function placeOnBoard(text: string, board: BoardNames): Place | null {
  * sentence for the person who typed it.
  */
 export function readPlace(text: string, board?: BoardNames): Result<Place, string> {
-  const plain = clean(text).replace(/[.,:;\s]+$/, "");
+  const plain = plainText(text).replace(/[.,:;\s]+$/, "");
   if (plain === "") return failed("No place was given. Write a pin such as U7.14, a test point or a net such as +5V.");
   const known = board && placeOnBoard(plain, board);
   if (known) return done(known);
