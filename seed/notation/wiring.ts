@@ -6,6 +6,7 @@ const up = (from: number, to: number): number[] => Array.from({ length: to - fro
 const down = (from: number, to: number): number[] => up(to, from).reverse();
 
 export const Z80 = { address: [...up(30, 40), ...up(1, 5)], data: [14, 15, 12, 8, 7, 9, 10, 13] };
+export const CPU_6809 = { address: up(8, 23), data: down(31, 24) };
 export const CPU_6502 = { address: [...up(9, 20), ...up(22, 25)], data: down(33, 26) };
 export const VIA_6522 = { data: down(33, 26), select: down(38, 35), portA: up(2, 9), portB: up(10, 17) };
 export const PPI_8255 = {
@@ -36,6 +37,8 @@ const SUPPLY_PINS: Record<string, Record<string, number[]>> = {
   z80cpu: { "+5V": [11], GND: [29] },
   "6502": { "+5V": [8], GND: [1, 21] },
   "6522": { "+5V": [20], GND: [1] },
+  "6809": { "+5V": [7], GND: [1] },
+  "2716": { "+5V": [24, 21], GND: [12] },
   "6551": { "+5V": [15], GND: [1] },
   "8251": { "+5V": [26], GND: [4] },
   "8255": { "+5V": [26], GND: [7] },
