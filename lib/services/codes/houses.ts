@@ -1,3 +1,4 @@
+import type { Prisma } from "#lib/infra/db/index.ts";
 import { change, isDuplicate, lockRecord } from "../change.ts";
 import { demand, type Ctx } from "../context.ts";
 import { invalid, notFound, ServiceError } from "../errors.ts";
@@ -22,14 +23,28 @@ export interface SavedHouse {
 }
 
 const HOUSE = { id: true, slug: true, name: true, notes: true, version: true } as const;
+const COUNTED = {
+  ...HOUSE,
+  _count: { select: { codes: { where: { hiddenAt: null } } } },
+} as const satisfies Prisma.HouseSelect;
 
 /** All houses by name, each with how many codes it prints. */
 export async function listHouses(ctx: Ctx): Promise<HouseView[]> {
   const rows = await ctx.db.house.findMany({
-    select: { ...HOUSE, _count: { select: { codes: { where: { hiddenAt: null } } } } },
+    select: COUNTED,
     orderBy: { name: "asc" },
   });
-  return rows.map(({ _count, ...house }) => ({ ...house, codes: _count.codes }));
+  return rows.map(houseView);
+}
+
+function houseView({ _count, ...house }: Prisma.HouseGetPayload<{ select: typeof COUNTED }>): HouseView {
+  return { ...house, codes: _count.codes };
+}
+
+export async function readHouse(ctx: Ctx, slug: string): Promise<HouseView> {
+  const row = await ctx.db.house.findUnique({ where: { slug }, select: COUNTED });
+  if (!row) throw notFound(`house "${slug}"`);
+  return houseView(row);
 }
 
 /** Adds a house: a maker that prints codes of its own. */

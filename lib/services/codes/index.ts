@@ -1,11 +1,11 @@
 export { createClaim, updateClaim, type SavedClaim } from "./claims.ts";
 export { addEvidence, restoreEvidence, retractEvidence, type SavedEvidence } from "./evidence.ts";
 export { findCode, type CodeChoice, type FoundCode } from "./find.ts";
-export { createHouse, listHouses, updateHouse, type HouseView, type SavedHouse } from "./houses.ts";
+export { createHouse, listHouses, readHouse, updateHouse, type HouseView, type SavedHouse } from "./houses.ts";
 export { listCodes, type CodeLine } from "./list.ts";
 export type { Provenance } from "./provenance.ts";
 export { readMarkingText, type MarkingAnswer, type MarkingRecord } from "./read-text.ts";
 export { createCode, updateCode, type SavedCode } from "./save.ts";
 export { addSighting, type SavedSighting } from "./sightings.ts";
-export { readCodeView, type ClaimView, type CodeView, type EvidenceView } from "./view.ts";
+export { readClaim, readCodeView, type ClaimView, type CodeView, type EvidenceView } from "./view.ts";
 export { evidenceSummary, type EvidenceSummary } from "./weigh.ts";

@@ -9,6 +9,7 @@ import type {
 import type { Prisma } from "#lib/infra/db/index.ts";
 import { visibleCases } from "../cases/index.ts";
 import type { Ctx } from "../context.ts";
+import { notFound } from "../errors.ts";
 import { theCode } from "./find.ts";
 import type { ProvedElsewhere } from "./schema.ts";
 import { evidenceSummary, type EvidenceSummary } from "./weigh.ts";
@@ -178,7 +179,7 @@ export async function readCodeView(ctx: Ctx, text: string): Promise<CodeView> {
   const { id } = await theCode(ctx.db, text);
   const row = await ctx.db.partCode.findUniqueOrThrow({ where: { id }, select: CODE });
   const [cases, failedIn, fittedIn, spares, by] = await Promise.all([
-    evidenceCases(ctx, row),
+    evidenceCases(ctx, [...row.claimsFrom, ...row.claimsTo]),
     failures(ctx, id),
     fittings(ctx, id),
     sparesOf(ctx, id),
@@ -205,6 +206,14 @@ export async function readCodeView(ctx: Ctx, text: string): Promise<CodeView> {
     spares,
     version: row.version,
   };
+}
+
+/** One claim with its evidence. */
+export async function readClaim(ctx: Ctx, id: string): Promise<ClaimView> {
+  const where = { id, from: { hiddenAt: null }, to: { hiddenAt: null } };
+  const row = await ctx.db.claim.findFirst({ where, select: CLAIM });
+  if (!row) throw notFound("claim with this id");
+  return claimView(row, await evidenceCases(ctx, [row]));
 }
 
 function chipOf(row: CodeRow): CodeView["chip"] {
@@ -271,10 +280,8 @@ function codeName({ id, code, house }: ClaimRow["from"]): CodeName {
 }
 
 /** The cases that the evidence rests on, those that the asker may read. */
-async function evidenceCases(ctx: Ctx, row: CodeRow): Promise<Map<string, CaseName>> {
-  const ids = [...row.claimsFrom, ...row.claimsTo].flatMap((claim) =>
-    claim.evidence.flatMap((one) => one.caseId ?? []),
-  );
+async function evidenceCases(ctx: Ctx, claims: readonly ClaimRow[]): Promise<Map<string, CaseName>> {
+  const ids = claims.flatMap((claim) => claim.evidence.flatMap((one) => one.caseId ?? []));
   if (ids.length === 0) return new Map();
   const found = await ctx.db.faultCase.findMany({
     where: { id: { in: ids }, AND: [visibleCases(ctx.actor)] },

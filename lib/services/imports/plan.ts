@@ -46,7 +46,7 @@ export async function planSymbolImport(ctx: Ctx, raw: unknown): Promise<ImportVi
   );
 }
 
-export function tooLarge(): ServiceError {
+function tooLarge(): ServiceError {
   const most = IMPORT_LIMITS.fileBytes / 1_000_000;
   return new ServiceError("too-large", `The file is larger than ${most} MB. Split the library, or send part of it.`);
 }

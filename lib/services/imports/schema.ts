@@ -1,9 +1,5 @@
 import { z } from "zod";
 
-/** What a file may be. */
-export const IMPORT_FORMATS = ["symbols"] as const;
-export type ImportFormat = (typeof IMPORT_FORMATS)[number];
-
 export const IMPORT_STATES = ["new", "changed", "same", "refused"] as const;
 export type ImportLineState = (typeof IMPORT_STATES)[number];
 
@@ -22,6 +18,8 @@ export const IMPORT_LIMITS = {
   /** Changes told of one chip; the rest are counted. */
   changesTold: 12,
 } as const;
+
+export const MOST_IMPORT_BYTES = IMPORT_LIMITS.fileBytes;
 
 export const PlanSymbolImport = z.object({
   fileName: z.string().trim().min(1, "The file has no name.").max(200, "The file's name is too long."),
