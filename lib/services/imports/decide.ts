@@ -47,8 +47,8 @@ function keep(read: ImportedChip, known: KnownChip): Decision {
   const other = differingPins(table.pins, pins);
   const [first] = other;
   if (!first) return { state: "same", why: `the record ${whose} has these pins; it stays as it is` };
-  const count = other.length === 1 ? "1 pin" : `${other.length} pins`;
-  return { state: "refused", why: `the record ${whose} stays as it is; ${count} differ: ${first}` };
+  const count = other.length === 1 ? "1 pin differs" : `${other.length} pins differ`;
+  return { state: "refused", why: `the record ${whose} stays as it is; ${count}: ${first}` };
 }
 
 type NamedPin = Pick<KnownPin, "number" | "name" | "activeLow">;
