@@ -15,6 +15,8 @@ const config = {
   poweredByHeader: false,
   reactStrictMode: true,
   typedRoutes: false,
+  // The development server is opened by its number as well as by `localhost`.
+  allowedDevOrigins: ["127.0.0.1"],
   // Thumbnails are made when a photo is stored; no picture comes from another server.
   images: { unoptimized: true, remotePatterns: [] },
   // Native code, and packages that load files of their own beside them.

@@ -1,1 +1,3 @@
+"use client";
+
 export { GlobalTrouble as default } from "#lib/ui/global-trouble.client.tsx";

@@ -3,6 +3,8 @@ import { connection } from "next/server";
 import type { ReactNode } from "react";
 import { appearance } from "#lib/web/appearance.ts";
 import "./globals.css";
+// After the tokens, which it replaces on paper.
+import "./print.css";
 
 export const metadata: Metadata = {
   title: { default: "Benchlore", template: "%s · Benchlore" },

@@ -1,1 +1,3 @@
+"use client";
+
 export { Trouble as default } from "#lib/ui/trouble.client.tsx";

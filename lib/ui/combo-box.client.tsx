@@ -42,12 +42,14 @@ export interface ComboBoxProps {
   wide?: boolean;
   /** Told of each choice; `value` is null for own words. */
   onChoose?: (chosen: { text: string; value: string | null }) => void;
+  /** Told of own words that were ended with Enter, which then does not send the form. */
+  onOwnWords?: (text: string) => void;
 }
 
 /** A text box that offers records or words while one types. Without script it is a plain text field. */
 export function ComboBox(props: ComboBoxProps) {
   const { label, name, valueName, url, options = [], ownWords = false, hint, error, optional, mono, wide } = props;
-  const { defaultText = "", defaultValue = null, required = false, placeholder, onChoose } = props;
+  const { defaultText = "", defaultValue = null, required = false, placeholder, onChoose, onOwnWords } = props;
   const [text, setText] = useState(defaultText);
   const [value, setValue] = useState<Key | null>(defaultValue);
   const [touched, setTouched] = useState(false);
@@ -100,6 +102,12 @@ export function ComboBox(props: ComboBoxProps) {
           className={classNames(fieldStyles.control, mono && fieldStyles.mono)}
           {...(placeholder && { placeholder })}
           autoCapitalize="off"
+          onKeyDown={(event) => {
+            const offers = event.currentTarget.getAttribute("aria-activedescendant");
+            if (event.key !== "Enter" || offers || typed === "" || !onOwnWords) return;
+            event.preventDefault();
+            onOwnWords(typed);
+          }}
           spellCheck={mono ? "false" : "true"}
         />
         <Button className={styles.arrow ?? ""} aria-label="Show what there is">

@@ -6,7 +6,7 @@ import styles from "./combo-box.module.css";
 
 export interface ComboListProps extends Omit<
   ComboBoxProps,
-  "defaultText" | "defaultValue" | "valueName" | "onChoose" | "required"
+  "defaultText" | "defaultValue" | "valueName" | "onChoose" | "onOwnWords" | "required"
 > {
   /** What stands there at first. */
   defaultTexts?: readonly string[];
@@ -33,6 +33,14 @@ export function ComboList({ name, defaultTexts = [], ...box }: ComboListProps) {
 
   return (
     <div ref={whole}>
+      {/* What still stands in the box when the form is sent counts as well. */}
+      <ComboBox
+        key={round}
+        {...box}
+        name={name}
+        onChoose={(chosen) => add(chosen.text)}
+        {...(box.ownWords && { onOwnWords: add })}
+      />
       {texts.length > 0 && (
         <ul className={styles.chosen} aria-label={`${box.label}: chosen`}>
           {texts.map((text) => (
@@ -50,8 +58,6 @@ export function ComboList({ name, defaultTexts = [], ...box }: ComboListProps) {
           ))}
         </ul>
       )}
-      {/* What still stands in the box when the form is sent counts as well. */}
-      <ComboBox key={round} {...box} name={name} onChoose={(chosen) => add(chosen.text)} />
     </div>
   );
 }

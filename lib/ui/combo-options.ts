@@ -16,10 +16,19 @@ export function optionsOf(answer: unknown): ComboOption[] {
   const options = typeof answer === "object" && answer !== null && "options" in answer ? answer.options : null;
   if (Array.isArray(options)) return options.filter(isOption);
   return hitsOf(answer).map((hit) => ({
-    value: decodeURIComponent(hit.url.slice(hit.url.lastIndexOf("/") + 1)),
+    value: endOf(hit.url),
     label: hit.plainTitle,
     ...(hit.board && { hint: hit.board }),
   }));
+}
+
+function endOf(url: string): string {
+  const end = url.slice(url.lastIndexOf("/") + 1);
+  try {
+    return decodeURIComponent(end);
+  } catch {
+    return end;
+  }
 }
 
 function isOption(raw: unknown): raw is ComboOption {

@@ -20,22 +20,37 @@ class BundledData {
   }
 }
 
-/** Opens a PDF for drawing only: no script of the file runs, no expression is compiled, no form is filled. */
-export async function openPdf(url: string): Promise<PDFDocumentProxy> {
-  const pdf = await import("pdfjs-dist");
-  pdf.GlobalWorkerOptions.workerPort ??= new Worker(new URL("pdfjs-dist/build/pdf.worker.min.mjs", import.meta.url), {
-    type: "module",
-  });
-  return pdf.getDocument({
-    url,
-    isEvalSupported: false,
-    enableXfa: false,
-    useWorkerFetch: false,
-    useWasm: true,
-    wasmUrl: "bundled:",
-    BinaryDataFactory: BundledData,
-    stopAtErrors: false,
-  }).promise;
+/**
+ * Opens a PDF for drawing only: no script of the file runs, no expression is compiled, no form is filled. When `signal` is
+ * aborted the worker ends and frees what it held. Throws for a file that cannot be read.
+ */
+export async function openPdf(url: string, signal: AbortSignal): Promise<PDFDocumentProxy> {
+  const { PDFWorker, getDocument } = await import("pdfjs-dist");
+  signal.throwIfAborted();
+  // A worker for each file: one that is shared cannot be opened again while it closes.
+  const port = new Worker(new URL("pdfjs-dist/build/pdf.worker.min.mjs", import.meta.url), { type: "module" });
+  const worker = PDFWorker.create({ port });
+  const close = () => {
+    worker.destroy();
+    port.terminate();
+  };
+  signal.addEventListener("abort", close, { once: true });
+  try {
+    const task = getDocument({
+      url,
+      verbosity: 0,
+      worker,
+      isEvalSupported: false,
+      enableXfa: false,
+      useWorkerFetch: false,
+      wasmUrl: "bundled:/",
+      BinaryDataFactory: BundledData,
+    });
+    return await task.promise;
+  } catch (error) {
+    close();
+    throw error;
+  }
 }
 
 /** Draws one page into the canvas at the given width in CSS pixels. `signal` breaks the drawing off. */

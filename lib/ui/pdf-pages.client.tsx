@@ -27,20 +27,12 @@ export function PdfPages({ url, name, startPage = 1, open = false }: PdfPagesPro
 
   useEffect(() => {
     if (!wanted) return;
-    let gone = false;
-    let opened: PDFDocumentProxy | undefined;
+    const stop = new AbortController();
     import("./pdf-document.client.tsx")
-      .then(({ openPdf }) => openPdf(url))
-      .then((pdf) => {
-        opened = pdf;
-        if (gone) void pdf.loadingTask.destroy();
-        else setState({ kind: "open", pdf });
-      })
-      .catch(() => !gone && setState({ kind: "failed" }));
-    return () => {
-      gone = true;
-      void opened?.loadingTask.destroy();
-    };
+      .then(({ openPdf }) => openPdf(url, stop.signal))
+      .then((pdf) => !stop.signal.aborted && setState({ kind: "open", pdf }))
+      .catch(() => !stop.signal.aborted && setState({ kind: "failed" }));
+    return () => stop.abort();
   }, [wanted, url]);
 
   return (

@@ -42,16 +42,16 @@ function ScrollingTable(props: ComponentProps<"table">) {
   );
 }
 
-function ProseLink({ href = "", children, ...rest }: ComponentProps<"a">) {
+function ProseLink({ href = "", children, ...rest }: ComponentProps<"a"> & { "data-record"?: string }) {
   if (href.startsWith("/") && !href.startsWith("//")) {
     return (
-      <Link prefetch={false} href={href} className={rest.className} title={rest.title}>
+      <Link prefetch={false} href={href} title={rest.title} data-record={rest["data-record"]}>
         {children}
       </Link>
     );
   }
   return (
-    <a {...rest} href={href} rel="noreferrer nofollow">
+    <a {...rest} href={href} rel={rest.rel ?? "noopener nofollow ugc"}>
       {children}
     </a>
   );

@@ -18,7 +18,10 @@ export interface TableProps {
   label: string;
   caption?: ReactNode;
   columns: readonly (Column | string)[];
-  /** Rows: `<tr><th scope="row">…</th><td>…</td><NumberCell>…</NumberCell></tr>`. */
+  /**
+   * What answers the question stands in the first three columns (a phone shows no more without scrolling). Rows:
+   * `<tr><th scope="row">…</th><td>…</td><NumberCell>…</NumberCell></tr>`.
+   */
   children: ReactNode;
 }
 
