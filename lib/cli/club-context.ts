@@ -8,6 +8,7 @@ import { folderStore } from "#lib/infra/files/index.ts";
 import { pictures } from "#lib/infra/files/pictures.ts";
 import { newId } from "#lib/infra/id.ts";
 import { databaseLimits } from "#lib/infra/limits.ts";
+import { renderMarkdown } from "#lib/infra/markdown/index.ts";
 import { createEmbeddedSearch } from "#lib/infra/search/embedded.ts";
 import { workerSymbolReader } from "#lib/infra/symbols/index.ts";
 import { createFactsCache } from "#lib/services/boards/index.ts";
@@ -22,6 +23,7 @@ export async function openClub(): Promise<{ ctx: Ctx; env: Env; database: OpenDa
     search: createEmbeddedSearch(),
     files: folderStore(dataDir("files")),
     pictures,
+    prose: renderMarkdown,
     symbols: workerSymbolReader(),
     secrets,
     limits: databaseLimits(database.pool),

@@ -4,6 +4,7 @@ import type { Secrets } from "#lib/infra/auth/index.ts";
 import type { FileStore } from "#lib/infra/files/index.ts";
 import type { Pictures } from "#lib/infra/files/pictures.ts";
 import type { Limits } from "#lib/infra/limits.ts";
+import type { LinkTable, ProseTree } from "#lib/infra/markdown/index.ts";
 import type { SymbolReader } from "#lib/infra/symbols/index.ts";
 import type { SearchEngine } from "#lib/infra/search/types.ts";
 import type { CaseIndex } from "#lib/core/advice/index.ts";
@@ -33,6 +34,8 @@ export interface Ctx {
   pictures: Pictures;
   /** Reads symbol libraries beside the main thread. */
   symbols: SymbolReader;
+  /** Turns Markdown into a sanitised tree of elements; `links` are the records it mentions. */
+  prose: (text: string, links: LinkTable) => ProseTree;
   secrets: Secrets;
   limits: Limits;
   /** Features of all published cases, for the ranker. */

@@ -9,6 +9,7 @@ import { pictures } from "#lib/infra/files/pictures.ts";
 import { newId } from "#lib/infra/id.ts";
 import { databaseLimits, type Limits } from "#lib/infra/limits.ts";
 import { log } from "#lib/infra/log.ts";
+import { renderMarkdown } from "#lib/infra/markdown/index.ts";
 import { createEmbeddedSearch } from "#lib/infra/search/embedded.ts";
 import type { SearchEngine } from "#lib/infra/search/types.ts";
 import { workerSymbolReader, type SymbolReader } from "#lib/infra/symbols/index.ts";
@@ -82,6 +83,7 @@ export function contextFor(from: Runtime, actor: Actor, address?: string): Ctx {
     files: from.files,
     symbols: from.symbols,
     pictures,
+    prose: renderMarkdown,
     secrets,
     limits: from.limits,
     cases: from.cases,

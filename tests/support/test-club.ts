@@ -12,6 +12,7 @@ import { folderStore } from "#lib/infra/files/index.ts";
 import { pictures } from "#lib/infra/files/pictures.ts";
 import { newId } from "#lib/infra/id.ts";
 import { databaseLimits } from "#lib/infra/limits.ts";
+import { renderMarkdown } from "#lib/infra/markdown/index.ts";
 import { createEmbeddedSearch } from "#lib/infra/search/embedded.ts";
 import { workerSymbolReader } from "#lib/infra/symbols/index.ts";
 import { createFactsCache } from "#lib/services/boards/index.ts";
@@ -76,6 +77,7 @@ export async function testClub(): Promise<TestClub> {
     search,
     files: folderStore(folder),
     pictures,
+    prose: renderMarkdown,
     symbols,
     secrets,
     limits,
