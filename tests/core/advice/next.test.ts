@@ -71,14 +71,14 @@ describe("nothing is proposed", () => {
 
 test("of two checks that tell as much per minute, the one with power off comes first", () => {
   const both = [
-    solved("U4", low("U4.2"), ohms(low("U4.12"))),
-    solved("U4", low("U4.2"), ohms(low("U4.12"))),
-    solved("U7", fine("U4.2"), ohms(fine("U4.12"))),
-    solved("U7", fine("U4.2"), ohms(fine("U4.12"))),
+    solved("U4", low("U4.12"), ohms(low("U4.2"))),
+    solved("U4", low("U4.12"), ohms(low("U4.2"))),
+    solved("U7", fine("U4.12"), ohms(fine("U4.2"))),
+    solved("U7", fine("U4.12"), ohms(fine("U4.2"))),
   ];
   expect(ask(aCase("mira", []), both).map(({ kind, at, power }) => [kind, at, power])).toEqual([
-    ["diode", "U4.12", "off"],
-    ["dc-voltage", "U4.2", "on"],
+    ["diode", "U4.2", "off"],
+    ["dc-voltage", "U4.12", "on"],
   ]);
 });
 

@@ -38,6 +38,16 @@ describe("ranking", () => {
     ).toEqual([3, 2, 1]);
   });
 
+  test("on another board: the same role of the same chip, then that of another chip, then another role of the chip", () => {
+    expect(
+      ranked(aCase("mira", [low("U7.28")]), {
+        1: aCase("dora", [dead("U12.11")]),
+        2: aCase("dora", [low("U3.28"), dead("U12.11")]),
+        3: aCase("dora", [low("U12.28"), dead("U3.11")]),
+      }),
+    ).toEqual([3, 2, 1]);
+  });
+
   test("a reading out in the same way, then in another degree, then on the other side", () => {
     expect(
       ranked(query, {
