@@ -37,6 +37,15 @@ export async function orNotFound<T>(read: () => Promise<T>): Promise<T> {
   }
 }
 
+/** A part of a page's address as people read it. */
+export function addressPart(encoded: string): string {
+  try {
+    return decodeURIComponent(encoded);
+  } catch {
+    return encoded;
+  }
+}
+
 /** The zone in which the club tells the time. */
 export async function clubZone(): Promise<string> {
   return (await runtime()).env.CLUB_TIME_ZONE;

@@ -61,7 +61,8 @@ export function ChipForm({ slug, version, values, packages: before }: ChipFormPr
     setNextKey(nextKey + 1);
   };
   return (
-    <form action={send}>
+    // The fields hold what was typed; the reset that follows an action would take the choices away.
+    <form action={send} onReset={(event) => event.preventDefault()}>
       <FormError
         message={state.message}
         problems={state.problems}
