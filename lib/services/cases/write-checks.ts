@@ -19,7 +19,9 @@ export async function writeChecks(
     const path = target.path ? `${target.path}.${index}.` : "";
     const { id, takenAt, repeats, instrument: instrumentId, ...given } = input;
     const instrument = instrumentId ? await instrumentOf(tx, ctx, instrumentId, `${path}instrument`) : null;
-    if (repeats) await demandSameCase(tx, target.caseId, repeats, `${path}repeats`);
+    // A check written here a moment ago is one of this case, too.
+    const earlier = rows.some((row) => row.id === repeats);
+    if (repeats && !earlier) await demandSameCase(tx, target.caseId, repeats, `${path}repeats`);
     rows.push({
       ...judgedCheck(target.facts, given, path, instrument?.accuracy),
       id: id ?? ctx.newId(),
