@@ -21,3 +21,33 @@ export const NewMember = z.strictObject({
   about: z.string().trim().max(2000).default(""),
 });
 export type NewMember = z.infer<typeof NewMember>;
+
+export const InvitationInput = z.strictObject({
+  role: z.enum(ROLES).default("member"),
+  note: z.string().trim().max(200).default(""),
+  uses: z.coerce.number().int("Whole uses.").min(1, "At least one use.").max(500).default(1),
+  days: z.coerce.number().int().min(1, "At least a day.").max(365).default(14),
+});
+
+export const JoinInput = z.strictObject({
+  token: z.string().min(20).max(200),
+  name: NewMember.shape.name,
+  handle,
+  email,
+  password,
+});
+
+export const ProfileInput = z.strictObject({
+  name: NewMember.shape.name,
+  about: NewMember.shape.about,
+  email: email.nullable().default(null),
+});
+
+export const PasswordInput = z.strictObject({ present: z.string().max(200).default(""), password });
+
+export const TokenInput = z.strictObject({
+  name: z.string().trim().min(1, "What is it for?").max(80),
+  scopes: z.array(z.enum(["read", "write", "review", "import"])).min(1, "Choose at least one scope."),
+  /** Days until it expires; null: never. */
+  days: z.coerce.number().int().min(1).max(3650).nullable().default(null),
+});

@@ -1,0 +1,8 @@
+/** The text fields of a form, for a schema to check. Next's own fields are left out. */
+export function formFields(form: FormData): Record<string, string> {
+  const fields: Record<string, string> = {};
+  for (const [name, value] of form.entries()) {
+    if (typeof value === "string" && !name.startsWith("$ACTION")) fields[name] = value;
+  }
+  return fields;
+}
