@@ -11,7 +11,7 @@ import { demoId } from "#seed/identity.ts";
 import { loadCase, type CaseSurroundings } from "#seed/load-case.ts";
 import { clubName } from "#seed/members.ts";
 import { boards, chips, claims, codes, handWritten, houses, members, spares } from "#seed/records.ts";
-import type { SeedBoard, SeedChip, SeedClaim, SeedCode } from "#seed/shapes.ts";
+import type { SeedBoard, SeedChip, SeedClaim, SeedCode, SeedSpare } from "#seed/shapes.ts";
 
 export type Progress = (done: number, of: number, what: string) => void;
 
@@ -84,7 +84,7 @@ export async function loadDemoClub(ctx: Ctx, newest: Date, progress: Progress): 
   const numbers = new Map<string, number>();
   await each("fault cases", cases, async (one) => numbers.set(one.key, await loadCase(ctx, around, one)));
   await each("interchange claims", claims, (one) => loadClaim(ctx, around, numbers, one));
-  await each("spares", spares, (one) => {
+  await each("spares", spares, (one: SeedSpare) => {
     const { member, ...plain } = one;
     const at = yearsAgo(0.2);
     const key = `${member} ${plain.code ?? plain.chip ?? plain.board ?? plain.note} ${plain.direction}`;
@@ -226,5 +226,35 @@ async function loadClaim(
         provenance,
       ),
     );
+  }
+}
+
+/** Adds invented cases on the demo boards of a club that has them: for trying a club of any size. */
+export async function loadGeneratedCases(
+  ctx: Ctx,
+  options: { count: number; seed: number },
+  progress: (done: number, of: number) => void,
+): Promise<void> {
+  const rows = await ctx.db.member.findMany({ select: { id: true, handle: true, name: true, role: true } });
+  const actors = new Map(
+    rows.map((row) => [row.handle, { kind: "member" as const, ...row, role: row.role as MemberActor["role"] }]),
+  );
+  const known = members.filter((one) => actors.has(one.handle));
+  if (known.length === 0)
+    throw new Error("This club has no demo members: start it once with CLUB_DEMO=on and an empty database.");
+  const newest = ctx.now();
+  const around: CaseSurroundings = {
+    memberOf(handle) {
+      const found = actors.get(handle);
+      if (!found) throw new Error(`This club has no member "${handle}".`);
+      return found;
+    },
+    yearsAgo: (years) => new Date(newest.getTime() - years * YEAR_MS),
+    hasChip: () => true,
+  };
+  const cases = generateCases(boards, chips, known, options);
+  for (const [index, one] of cases.entries()) {
+    await loadCase(ctx, around, { ...one, key: `${options.seed} ${one.key}` });
+    progress(index + 1, cases.length);
   }
 }

@@ -5,6 +5,7 @@ import type { Choice } from "./field.tsx";
 import { CheckboxField, SelectField, TextArea, TextField } from "./field.tsx";
 import { FormError, problemAt, type FieldProblem } from "./form-error.tsx";
 import { Notice } from "./notice.tsx";
+import styles from "./simple-form.module.css";
 import { SubmitButton } from "./submit-button.client.tsx";
 
 /** What a form's action answers. */
@@ -47,7 +48,7 @@ export interface SimpleFormProps {
 export function SimpleForm({ action, fields, submit, pending, done, secretNote, children }: SimpleFormProps) {
   const [state, send] = useActionState(action, {});
   return (
-    <form action={send} className="stack">
+    <form action={send} className={styles.form}>
       <FormError message={state.ok === false ? state.message : undefined} problems={unplaced(state.problems, fields)} />
       {state.ok && done && (
         <div role="status">
@@ -58,7 +59,7 @@ export function SimpleForm({ action, fields, submit, pending, done, secretNote, 
         <div role="status">
           <Notice kind="info" title={secretNote ?? "Copy this now: it is shown once."}>
             <p>
-              <code className="secret">{state.secret}</code>
+              <code className={styles.secret}>{state.secret}</code>
             </p>
           </Notice>
         </div>

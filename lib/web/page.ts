@@ -2,7 +2,6 @@ import "server-only";
 import { notFound } from "next/navigation";
 import type { z } from "zod";
 import { ServiceError } from "#lib/services/errors.ts";
-import { runtime } from "./runtime.ts";
 
 /** The search part of a page's address, as Next hands it over. */
 export type SearchParams = Record<string, string | string[] | undefined>;
@@ -46,7 +45,4 @@ export function addressPart(encoded: string): string {
   }
 }
 
-/** The zone in which the club tells the time. */
-export async function clubZone(): Promise<string> {
-  return (await runtime()).env.CLUB_TIME_ZONE;
-}
+export { clubZone } from "./zone.ts";
