@@ -100,7 +100,8 @@ export interface RouteRule {
 
 type Params = Record<string, string | string[]>;
 interface RouteContext {
-  params: Promise<Params>;
+  /** Next hands over nothing where the address has no parameters. */
+  params: Promise<Params | undefined>;
 }
 export interface Asked {
   ctx: Ctx;
@@ -119,7 +120,7 @@ export function route(rule: RouteRule, handle: (asked: Asked) => Promise<Respons
       const ctx = contextFor(from, actor, clientAddress(request.headers));
       await allow(ctx, rule);
       const params = Object.fromEntries(
-        Object.entries(await context.params).map(([name, value]) => [
+        Object.entries((await context.params) ?? {}).map(([name, value]) => [
           name,
           Array.isArray(value) ? value.join("/") : value,
         ]),
