@@ -149,7 +149,7 @@ const nets = netlist(
     net("power", "+5V", "VR1.3 Q13.C C4.1 RN3.3 R5.1"),
     net("power", "+12V", "VR2.3"),
     net("ground", "GND", "BR1.4 BR2.4 BR3.4 C1.2 C2.2 C3.2 C4.2 VR1.2 VR2.2 LED1.K LED2.K LED3.K R7.2 C6.2"),
-    net("ground", "GND", "Q1.3 Q2.3 Q3.3 Q4.3 Q5.3 Q6.3 Q7.3 Q8.3 U2.1 U2.19 U1.1 U3.1 R10.2"),
+    net("ground", "GND", "Q1.3 Q2.3 Q3.3 Q4.3 Q5.3 Q6.3 Q7.3 Q8.3 U2.1 U2.19 U1.1 U3.1 U7.5 U7.6 U7.7 R10.2"),
     net("signal", "LED43", "R1.2 LED1.A"),
     net("signal", "LED18", "RN3.2 LED2.A"),
     net("signal", "LED5", "RN3.4 LED3.A"),

@@ -126,7 +126,11 @@ const nets = netlist(
       "GND",
       "U3.12 U14.11 U5.6 U6.6 U7.6 RN1.1 RN2.1 RN3.1 C1.2 C6.2 C7.2 C8.2 U9.8 U9.6 U9.10 U9.4 JP1.2",
     ),
-    net("ground", "GND", "U10.2 U10.12 U10.13 U11.1 U11.2 U8.11 U8.13 U12.6 U12.12 U14.3 U3.6 U3.8 U3.10"),
+    net(
+      "ground",
+      "GND",
+      "U10.2 U10.12 U10.13 U11.1 U11.2 U8.11 U8.13 U12.6 U12.12 U1.32 U1.33 U1.34 U1.35 U14.3 U3.6 U3.8 U3.10",
+    ),
   ],
   bus("address", "CNT", { U4: [9, 7, 6, 5, 3, 2], U1: [1, 2, 3, 4, 5, 6], U6: [11, 10, 9], U7: [11, 10, 9] }),
   bus("address", "CNT", { U5: [11, 10, 9] }, 3),
@@ -235,6 +239,6 @@ RAMP at TP2 is a saw of 0 to 5 V in 256 steps. A step of double height or one mi
     { owner: "kaisa", tag: "OK-KAI", serial: "S6-0187", revision: "Rev B", works: true },
     { owner: "pim", tag: "OK-PIM", serial: "S6-0052", revision: "Rev A", works: true },
     { owner: "otto", tag: "OK-OTT", serial: "S6-0090", revision: "Rev A", modifications: "C8 1u", works: true },
-    { owner: "bram", tag: "OK-BRA", revision: "Rev B", works: false },
+    { owner: "bram", tag: "OK-BRA", revision: "Rev B", works: true },
   ],
 };

@@ -138,7 +138,7 @@ const nets = netlist(
     net("power", "+5V", "U2.16 U19.16 RN2.1 C15.1"),
     net("power", "+7.5V", "D2.K R2.2 U9.14 U10.3 RN1.1"),
     net("power", "-7.5V", "D1.A R1.2 U9.7 U10.12 U2.7 U19.7"),
-    net("ground", "GND", "U2.8 U19.8 U11.17 U11.18 D1.K D2.A RN2.3 C13.2 C14.1 C15.2 C17.2 C18.2 C19.2 C20.2"),
+    net("ground", "GND", "U2.8 U19.8 U11.14 U11.17 U11.18 D1.K D2.A RN2.3 C13.2 C14.1 C15.2 C17.2 C18.2 C19.2 C20.2"),
     net("ground", "GND", "C1.2 C2.2 C3.2 C4.2 C5.2 C6.2 C7.2 C8.2 C9.2 C10.2 C11.2 C12.2 CP1.5 CP2.5"),
     net("ground", "GND", "U13.2 U14.2 U15.2 U16.3 U17.2 U18.5 U20.2"),
     net("signal", "CV", "U2.3 U19.3"),

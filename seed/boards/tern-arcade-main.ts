@@ -159,7 +159,11 @@ const nets = netlist(
     net("power", "+12V", "8F.9"),
     net("ground", "GND", "9E.8 C1.2 9G.9 9G.10 9G.11 9G.12 9G.13 9G.14 9G.15 9G.16 2F.1 2F.19 3F.1 3F.19"),
     net("ground", "GND", "6C.15 6D.15 7G.1 9B.14 2D.3 2D.4 2D.5 2D.6 7A.8 8A.8 7A.15 7A.16 8A.15 8A.16"),
-    net("ground", "GND", "3C.1 3C.19 4F.39 5A.2 5A.23 5A.20 5A.22 7C.18 7C.19 7C.20 1E.9 1E.11 1E.13 8D.4 8D.5"),
+    net(
+      "ground",
+      "GND",
+      "3C.1 3C.19 4F.39 5A.2 5A.23 5A.20 5A.22 7C.18 7C.19 7C.20 1E.9 1E.11 1E.13 8D.4 8D.5 8D.9 8D.10 8D.12 8D.13 2E.12 2E.13 8F.6 8F.7",
+    ),
   ],
   // The processor's own lines, behind the buffers, are called P…; the board's are plain.
   bus("address", "P", { "4F": [8, 9, 10, 11, 12, 13, 14, 15], "2F": LS244.inputs }),

@@ -119,7 +119,7 @@ const nets = netlist(
     net("power", "-5V", "VR1.3 C3.2 U9.3 U13.11 U14.4"),
     net("power", "-12V", "VR1.2 C5.2"),
     net("ground", "GND", "VR1.1 C3.1 C5.1 C4.2 C9.2 U15.7 U16.3 U9.1 R5.2 U5.4 U10.2 U10.12 RV1.3 C10.2 C11.2 R6.2"),
-    net("ground", "GND", "U12.12 U12.13 U11.13 U11.9 U14.3 U14.5 U13.10 U13.12 U9.2"),
+    net("ground", "GND", "U12.12 U12.13 U11.13 U11.9 U14.3 U14.5 U13.10 U13.12 U9.2 U5.5 U4.18"),
   ],
   bus("address", "A", {
     U1: CPU_6502.address,
@@ -171,6 +171,8 @@ const nets = netlist(
     net("signal", "CHC", "U6.21 U15.8"),
     net("signal", "SPEECHRAW", "U7.16 U13.3"),
     net("signal", "SPEECH", "U13.1 U13.2 U15.11 TP2.1"),
+    net("signal", "SPARE3", "U13.8 U13.9"),
+    net("signal", "SPARE4", "U13.13 U13.14"),
     net("signal", "SPF0", "U7.18 C10.1"),
     net("signal", "SPF1", "U7.19 C11.1"),
     net("signal", "VREF9", "R4.2 U9.14"),
