@@ -1,25 +1,9 @@
-import { z } from "zod";
-import { BOARD_KINDS, CASE_OUTCOMES, type CaseOutcome } from "#lib/core/shared/vocabulary.ts";
+import type { z } from "zod";
+import type { CaseOutcome } from "#lib/core/shared/index.ts";
 import type { Prisma } from "#lib/infra/db/index.ts";
 import type { Ctx } from "../context.ts";
 import { visibleCases } from "../visible-cases.ts";
-
-/** What a list of cases may be narrowed to. */
-export const ListCases = z.strictObject({
-  board: z.string().max(120).optional(),
-  boardKind: z.enum(BOARD_KINDS).optional(),
-  chip: z.string().max(120).optional(),
-  /** Id of a code that was found faulty or was fitted. */
-  code: z.uuid().optional(),
-  author: z.string().max(80).optional(),
-  symptom: z.string().max(80).optional(),
-  outcome: z.enum(CASE_OUTCOMES).optional(),
-  asksHelp: z.stringbool().optional(),
-  drafts: z.stringbool().optional(),
-  limit: z.coerce.number().int().min(1).max(100).default(50),
-  /** Number of the last case of the page before. */
-  cursor: z.coerce.number().int().positive().optional(),
-});
+import { ListCases } from "./schema.ts";
 
 const LINE = {
   number: true,

@@ -1,5 +1,6 @@
 import { z } from "zod";
 import {
+  BOARD_KINDS,
   CASE_OUTCOMES,
   CHECK_KINDS,
   CURE_ACTIONS,
@@ -203,3 +204,20 @@ export const UpdateCheck = z.strictObject({
   note: line(2000).optional(),
 });
 export type UpdateCheck = z.infer<typeof UpdateCheck>;
+
+/** What a list of cases may be narrowed to. */
+export const ListCases = z.strictObject({
+  board: z.string().max(120).optional(),
+  boardKind: z.enum(BOARD_KINDS).optional(),
+  chip: z.string().max(120).optional(),
+  /** Id of a code that was found faulty or was fitted. */
+  code: z.uuid().optional(),
+  author: z.string().max(80).optional(),
+  symptom: z.string().max(80).optional(),
+  outcome: z.enum(CASE_OUTCOMES).optional(),
+  asksHelp: z.stringbool().optional(),
+  drafts: z.stringbool().optional(),
+  limit: z.coerce.number().int().min(1).max(100).default(50),
+  /** Number of the last case of the page before. */
+  cursor: z.coerce.number().int().positive().optional(),
+});

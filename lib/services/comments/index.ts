@@ -91,13 +91,13 @@ async function rewrite(
   return change(ctx, "member", async (tx) => {
     const found = await tx.comment.findUnique({
       where: { id },
-      select: { authorId: true, body: true, deletedAt: true },
+      select: { authorId: true, body: true, deletedAt: true, version: true },
     });
     if (!found || found.deletedAt) throw notFound("comment with this id");
     const own = found.authorId !== null && found.authorId === memberId(ctx.actor);
     if (!own && !hasRole(ctx.actor, "steward"))
       throw new ServiceError("forbidden", "Only its author may change a comment.");
-    await lockRecord(tx, "Comment", id, version, async () => ({ body: found.body }));
+    await lockRecord(tx, "Comment", id, version, async () => ({ body: found.body, version: found.version }));
     const updated = await tx.comment.update({
       where: { id },
       data: { ...data(ctx.now()), version: { increment: 1 } },

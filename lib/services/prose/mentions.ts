@@ -1,6 +1,6 @@
 import { normalForm } from "#lib/core/marking/index.ts";
 import type { LinkTable, RecordDirective, RecordLink } from "#lib/infra/markdown/index.ts";
-import { visibleCases } from "../cases/index.ts";
+import { visibleCases } from "../visible-cases.ts";
 import type { Ctx } from "../context.ts";
 
 const MENTION = /:(code|chip|board|case)\[([^\]\n]{1,160})\]/g;
