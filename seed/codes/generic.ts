@@ -35,7 +35,7 @@ const PROCESSOR_CODES: Record<string, readonly string[]> = {
 function printedOn({ slug, name, packages }: SeedChip): readonly string[] {
   const known = MEMORY_CODES[slug] ?? PROCESSOR_CODES[slug];
   if (known !== undefined) return known;
-  if (/^74/.test(slug)) {
+  if (slug.startsWith("74")) {
     const flat = packages.some((one) => one.style === "SOIC") ? [`${name}D`] : [];
     return [`${name}N`, ...(/^74(LS|\d)/.test(name) ? [`SN${name}N`] : []), ...flat];
   }

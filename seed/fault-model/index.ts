@@ -1,0 +1,2 @@
+export { generateCases, type GenerateOptions } from "./generate.ts";
+export { randomFrom, type Random } from "./random.ts";
