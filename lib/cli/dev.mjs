@@ -3,7 +3,7 @@ import { install, runNode } from "./prepare.mjs";
 
 install();
 if (fs.existsSync(".env")) process.loadEnvFile(".env");
-runNode(["--import", "tsx", "lib/cli/prepare-data.ts"]);
+runNode(["--no-deprecation", "--import", "tsx", "lib/cli/prepare-data.ts"]);
 runNode([
   "node_modules/next/dist/bin/next",
   "dev",
