@@ -41,7 +41,7 @@ const placements = [
     part("R4", "resistor", "3R3 2W", supply),
     part("C4", "capacitor", "10u 16V tantalum", supply),
   ]),
-  ...row(20, 76, [...EIGHT.map(driver)], 16),
+  ...row(20, 76, EIGHT.map(driver), 16),
   ...row(
     20,
     92,
@@ -219,7 +219,7 @@ switch closed.
 was a coil on for too long, is SENSE above 2.4 V (43 V through R6 and R7 gives 3.3 V)?
 
 Unloaded, +43V stands at 46 V or more. That is no fault.`,
-  width: 330,
+  width: 288,
   height: 176,
   hazards: ["stored-charge", "hot-parts"],
   highestVoltage: 48,

@@ -82,7 +82,7 @@ const placements = [
     part("C14", "capacitor", "22u 25V tantalum", { ...control, notes: "On -15V; positive end on ground." }),
     part("C15", "capacitor", "10u 16V tantalum", { ...control, notes: "On +5V." }),
   ]),
-  ...row(140, 116, [part("J1", "connector", "bus", { package: "edge-36", ...control })]),
+  ...row(118, 116, [part("J1", "connector", "bus", { package: "edge-36", ...control })]),
 ];
 
 const connectors = [
@@ -250,7 +250,7 @@ Rails of ±7.5 V are made here by D1 and D2 and feed the switches only. If a zen
 opens, U9 sees 15 V on either side of ground and dies soon.
 
 Wash the board after work with alcohol, twice. The hold capacitors mind a fingerprint.`,
-  width: 280,
+  width: 234,
   height: 128,
   hazards: [],
   highestVoltage: 15,
