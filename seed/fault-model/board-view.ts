@@ -24,6 +24,8 @@ export interface BoardView {
   chipAt: ReadonlyMap<string, ChipView>;
   legAt: ReadonlyMap<string, Leg>;
   netOf: ReadonlyMap<string, SeedNet>;
+  /** Pins on clock, address and data lines, which move while the machine runs. */
+  lines: Leg[];
   /** D.c. rails that anybody may measure, by name. */
   rails: ReadonlyMap<string, SeedRail>;
 }
@@ -48,6 +50,9 @@ export function viewOf(board: SeedBoard, chips: ReadonlyMap<string, SeedChip>): 
     chipAt: new Map(views.map((one) => [one.designator, one])),
     legAt: new Map(views.flatMap((one) => one.legs.map((leg) => [leg.place, leg] as const))),
     netOf,
+    lines: views.flatMap(({ legs }) =>
+      legs.filter(({ net }) => net?.role === "address" || net?.role === "data" || net?.role === "clock"),
+    ),
     rails: new Map(
       board.rails
         .filter((rail) => rail.ac !== true && Math.abs(rail.nominal) <= HIGHEST_RAIL && rail.nominal !== 0)
@@ -92,5 +97,6 @@ export function isBusy({ pin, net }: Leg): boolean {
 
 /** Designator of a place: of `U7.14` it is `U7`. */
 export function partOf(place: string): string {
-  return place.split(".")[0] ?? place;
+  const dot = place.indexOf(".");
+  return dot < 0 ? place : place.slice(0, dot);
 }

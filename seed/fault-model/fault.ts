@@ -2,7 +2,7 @@ import type { CureAction, Failure } from "#lib/core/shared/index.ts";
 import type { Bench, Probe } from "./checks.ts";
 import type { BoardView } from "./board-view.ts";
 
-/** What the owner of the machine notices. */
+/** What the owner of the machine notices; `coil` is whatever a driver drives: a coil, a lamp, a relay, a bell. */
 export type Effect = "dead" | "garbage" | "partial" | "intermittent" | "hot" | "sound" | "settings" | "coil" | "hum";
 
 /** One fault in one place, told by the readings that it makes. */

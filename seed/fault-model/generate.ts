@@ -1,6 +1,6 @@
 import type { CaseOutcome } from "#lib/core/shared/index.ts";
 import type { SeedBoard, SeedCase, SeedCause, SeedChip, SeedCode, SeedMember } from "#seed/shapes.ts";
-import { viewOf, type BoardView } from "./board-view.ts";
+import { partOf, viewOf, type BoardView, type Leg } from "./board-view.ts";
 import { activityCheck, trial, type Bench, type Probe } from "./checks.ts";
 import type { Told, Tell } from "./fault.ts";
 import { FAULT_CLASSES } from "./faults/index.ts";
@@ -39,10 +39,11 @@ export function generateCases(
   const bySlug = new Map(chips.map((chip) => [chip.slug, chip]));
   const stocks = boards.map((board) => stockOf(viewOf(board, bySlug))).filter(({ classes }) => classes.length > 0);
   const fitting = codesByChip(codes);
+  const said = new Map<string, number>();
   return Array.from({ length: count }, (_, index) => {
     // A source of its own for each case, so that a longer list begins with the shorter one.
     const random = randomFrom(seed * 1_000_003 + index * 7919);
-    return oneCase({ random, stock: random.pick(stocks), members, fitting, key: `${seed}-${index + 1}` });
+    return oneCase({ random, stock: random.pick(stocks), members, fitting, said, key: `${seed}-${index + 1}` });
   });
 }
 
@@ -64,10 +65,12 @@ interface Input {
   stock: Stock;
   members: readonly SeedMember[];
   fitting: ReadonlyMap<string, string[]>;
+  /** How often each sentence was used in this list, so that the next case says it another way. */
+  said: Map<string, number>;
   key: string;
 }
 
-function oneCase({ random, stock, members, fitting, key }: Input): SeedCase {
+function oneCase({ random, stock, members, fitting, said, key }: Input): SeedCase {
   const { view } = stock;
   const { board } = view;
   const { outcome } = random.weighted(OUTCOME_WEIGHTS);
@@ -83,12 +86,12 @@ function oneCase({ random, stock, members, fitting, key }: Input): SeedCase {
   const revision =
     copy?.revision ??
     (random.chance(0.5) ? board.revisions[random.whole(0, board.revisions.length - 1)]?.name : undefined);
-  const lesson = lessonOf(random, told, outcome);
+  const lesson = lessonOf(random, said, told, outcome);
   const story = random.chance(SHARES.withStory) ? storyOf(random, told, outcome, author.handle) : undefined;
   const asksHelp = outcome === "waiting" || outcome === "open" ? random.pick(ENDINGS[outcome].ask) : undefined;
   return {
     key: `${board.slug}-${told.word}-${key}`,
-    title: titleOf(random, told, outcome, board.machine, symptom.label),
+    title: titleOf(random, said, told, outcome, { machine: board.machine, symptom: symptom.label }),
     board: board.slug,
     ...(revision === undefined ? {} : { revision }),
     ...(copy === undefined ? {} : { copyTag: copy.tag }),
@@ -134,7 +137,7 @@ function probesOf(bench: Bench, told: Told, outcome: CaseOutcome): Probe[] {
       const well = probes
         .filter(({ check }) => check.kind !== "trial" && check.kind !== "visual")
         .map(({ check, cured }): Probe => ({ check: wellAgain(check, cured) }));
-      const place = told.at.split(".")[0] ?? told.at;
+      const place = partOf(told.at);
       return outcome === "no-fault-found"
         ? well
         : [...well, trial(bench, place, "reseat", "cured", "All sockets at once.")];
@@ -169,7 +172,7 @@ function withWrongTurns(bench: Bench, told: Told): Probe[] {
 
 function wrongTurn(bench: Bench, told: Told): Probe[] {
   const { random, view } = bench;
-  const guilty = told.at.split(".")[0];
+  const guilty = partOf(told.at);
   const others = view.chips.filter(({ designator }) => designator !== guilty);
   const socketed = others.filter(({ placement }) => placement.socketed === true);
   if (socketed.length > 0 && random.chance(0.6)) {
@@ -177,19 +180,14 @@ function wrongTurn(bench: Bench, told: Told): Probe[] {
     return [trial(bench, designator, random.pick(["swap", "reseat", "cool"]), "no-change")];
   }
   const tested = new Set(told.probes.map(({ check }) => check.at));
-  const guiltyNet = told.at;
-  const legs = others.flatMap(({ legs: all }) =>
-    all.filter(({ net, place }) => {
-      const isLine = net?.role === "address" || net?.role === "data" || net?.role === "clock";
-      return (
-        isLine &&
-        net.name !== guiltyNet &&
-        !tested.has(place) &&
-        !net.pins.some((pin) => tested.has(pin) || pin.startsWith(`${guilty}.`))
-      );
-    }),
-  );
-  return legs.length === 0 ? [] : [activityCheck(bench, random.pick(legs))];
+  const isFree = ({ net }: Leg): boolean =>
+    net !== null && net.name !== told.at && !net.pins.some((pin) => tested.has(pin) || partOf(pin) === guilty);
+  // Nearly every line is free, so a few draws find one without looking at all of them.
+  const drawn = view.lines.length === 0 ? [] : Array.from({ length: 6 }, () => random.pick(view.lines));
+  return drawn
+    .filter(isFree)
+    .slice(0, 1)
+    .map((leg) => activityCheck(bench, leg));
 }
 
 function causesOf(
@@ -239,18 +237,37 @@ function proofOf(random: Random, probes: readonly Probe[]): NonNullable<SeedCaus
   };
 }
 
-function titleOf(random: Random, told: Told, outcome: CaseOutcome, machine: string, symptom: string): string {
+function titleOf(
+  random: Random,
+  said: Map<string, number>,
+  told: Told,
+  outcome: CaseOutcome,
+  { machine, symptom }: { machine: string; symptom: string },
+): string {
   if (outcome === "no-fault-found" || outcome === "cured-cause-unknown") {
     return `${capital(symptom)}: ${random.pick(ENDINGS[outcome].titles).toLowerCase()}`;
   }
-  if (outcome === "open")
+  if (outcome === "open") {
     return random.pick([
       `${machine}: ${symptom}, and no idea yet`,
       `${capital(symptom)}, rails well`,
-      `Stuck at ${symptom}`,
+      `Stuck at ${symptom}, ${machine}`,
     ]);
-  const title = random.pick(told.titles);
-  return random.chance(0.25) ? `${capital(symptom)}: ${lower(title)}` : capital(title);
+  }
+  const title = leastSaid(random, said, told.titles);
+  const isRepeated = (said.get(title) ?? 0) > 1;
+  const hasColon = title.includes(":");
+  if (!hasColon && (isRepeated || random.chance(0.2))) return `${capital(symptom)}: ${lower(title)}`;
+  return isRepeated ? `${capital(title)} (${machine})` : capital(title);
+}
+
+/** One of the sentences that were used least so far. */
+function leastSaid(random: Random, said: Map<string, number>, sentences: readonly string[]): string {
+  const times = sentences.map((sentence) => said.get(sentence) ?? 0);
+  const least = Math.min(...times);
+  const chosen = random.pick(sentences.filter((_, n) => times[n] === least));
+  said.set(chosen, least + 1);
+  return chosen;
 }
 
 function capital(text: string): string {
@@ -262,12 +279,12 @@ function lower(text: string): string {
   return /^[A-Z][a-z]+\b/.test(text) ? text.charAt(0).toLowerCase() + text.slice(1) : text;
 }
 
-function lessonOf(random: Random, told: Told, outcome: CaseOutcome): string | undefined {
+function lessonOf(random: Random, said: Map<string, number>, told: Told, outcome: CaseOutcome): string | undefined {
   switch (outcome) {
     case "cured":
     case "waiting":
     case "works-not-proved":
-      return random.chance(0.85) ? random.pick(told.lessons) : undefined;
+      return random.chance(0.85) ? leastSaid(random, said, told.lessons) : undefined;
     case "open":
     case "given-up":
     case "no-fault-found":

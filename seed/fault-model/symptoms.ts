@@ -80,9 +80,16 @@ const SYMPTOMS: Record<BoardKind, Partial<Record<Effect, readonly Symptom[]>>> =
     ],
     sound: [symptom("no bell", "The bell is silent, all else is well.")],
     hum: [symptom("picture sways", "The edges of the picture sway slowly, like weed in water.")],
-    coil: [symptom("no field scan", "One bright line across the middle.")],
+    coil: [
+      symptom("no field scan", "One bright line across the middle."),
+      symptom("no bell", "Every key, and no bell at the margin.", "Bell rings once at power-on, then never."),
+    ],
   },
   "synthesizer-voice": {
+    coil: [
+      symptom("wrong pitch", "An octave off, and it drifts away from there."),
+      symptom("no modulation", "Filter stays shut."),
+    ],
     dead: [symptom("voice dead", "Silent in every patch.", "No answer to any key."), DEAD],
     garbage: [
       symptom("wrong pitch", "A fifth too low, on some keys.", "Plays, but never the note that was asked."),
@@ -102,6 +109,13 @@ const SYMPTOMS: Record<BoardKind, Partial<Record<Effect, readonly Symptom[]>>> =
     ],
   },
   arcade: {
+    coil: [
+      symptom(
+        "coin counter dead",
+        "Takes coins and does not count them.",
+        "Counter clicks once at power-on and stays pulled in.",
+      ),
+    ],
     dead: [
       symptom("no picture", "Black, attract music too is missing.", "Black with a thin grey frame."),
       symptom("resets by itself", "Starts, counts to three, starts again."),
@@ -156,6 +170,7 @@ const SYMPTOMS: Record<BoardKind, Partial<Record<Effect, readonly Symptom[]>>> =
     ],
   },
   "bench-instrument": {
+    coil: [symptom("relays dead", "No click when the range is changed.", "One relay is pulled in from the start.")],
     dead: [symptom("dead at power-on", "Standby lamp only.", "Display dark, fan runs.")],
     garbage: [
       symptom("wrong reading", "Shows twice what goes in.", "The third digit counts in its own way."),
@@ -185,7 +200,7 @@ const COMMON: Record<Effect, readonly Symptom[]> = {
   hot: [HOT, FUSE],
   sound: [symptom("no sound", "Silent.")],
   settings: [SETTINGS, symptom("corrosion", "Green where nothing should be green.")],
-  coil: [symptom("coil always on", "On from the start.")],
+  coil: [symptom("output always on", "One output is on from the start, whatever the program does.")],
   hum: [FREEZES],
 };
 
@@ -195,6 +210,12 @@ const NEEDS: Record<string, RegExp> = {
   "keys dead": /key/i,
   "tape does not load": /tape/i,
   "no bell": /bell|beep/i,
+  "no picture": /video|picture|screen|tube/i,
+  "resets by itself": /machine|6809/i,
+  "wrong reading": /counts/i,
+  "error on display": /counts/i,
+  "range dead": /counts/i,
+  "relays dead": /counts/i,
   "no sound": /sound|audio|voice|speech|oscillator/i,
   "distorted sound": /sound|audio|voice|speech|oscillator/i,
   "wrong colours": /palette|colour|sprite/i,
@@ -219,8 +240,12 @@ const NEEDS: Record<string, RegExp> = {
 /** What can be noticed on this board when a fault has this effect; never empty. */
 export function symptomsOf(board: SeedBoard, effect: Effect): readonly Symptom[] {
   const words = wordsOf(board);
-  const fitting = (SYMPTOMS[board.kind][effect] ?? []).filter(({ label }) => NEEDS[label]?.test(words) ?? true);
-  return fitting.length > 0 ? fitting : COMMON[effect];
+  const fits = ({ label }: Symptom): boolean => NEEDS[label]?.test(words) ?? true;
+  const fitting = (SYMPTOMS[board.kind][effect] ?? []).filter(fits);
+  if (fitting.length > 0) return fitting;
+  // A sound board that is dead has no picture to lose: its owner misses the sound.
+  const lost = effect === "dead" || effect === "garbage" ? (SYMPTOMS[board.kind].sound ?? []).filter(fits) : [];
+  return lost.length > 0 ? lost : COMMON[effect];
 }
 
 const boardWords = new WeakMap<SeedBoard, string>();

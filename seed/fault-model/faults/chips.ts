@@ -9,7 +9,7 @@ import {
   type Bench,
   type Probe,
 } from "../checks.ts";
-import type { Effect, FaultClass, Tell, Told } from "../fault.ts";
+import type { FaultClass, Tell, Told } from "../fault.ts";
 import { FAULT_WEIGHTS } from "../parameters.ts";
 
 // Chips that died: all outputs of one, one output of one, a driver that shorted, an amplifier at its rail.
@@ -188,13 +188,12 @@ export const driverDead: FaultClass = {
             tellDriverArray(bench, view),
       ),
     ...board.board.placements
-      .filter(
-        ({ kind, value, chip }) => kind === "transistor" && /NPN|PNP|Darlington|tip|MOS/i.test(`${value} ${chip}`),
-      )
+      .filter(({ kind, value, chip }) => kind === "transistor" && isPower(`${value} ${chip}`))
       .filter(({ designator }) => {
         const collector = collectorOf(designator, (place) => board.netOf.has(place));
-        // A pass transistor or a follower has its collector on a rail, which cannot be "always on".
-        return collector !== undefined && board.netOf.get(collector)?.role !== "power";
+        // A pass transistor or a follower has its collector on a rail or on ground, which cannot be "always on".
+        const role = collector === undefined ? undefined : board.netOf.get(collector)?.role;
+        return role !== undefined && role !== "power" && role !== "ground";
       })
       .map(
         ({ designator, chip, value }): Tell =>
@@ -208,13 +207,13 @@ function drives({ pin, net }: Leg): boolean {
   return pin.type === "open-collector" && net !== null && net.pins.length > 1;
 }
 
-function collectorOf(designator: string, isWired: (place: string) => boolean): string | undefined {
-  return [`${designator}.C`, `${designator}.2`].find((place) => isWired(place));
+/** Transistors that drive something; those that amplify a small signal fail in other ways. */
+function isPower(type: string): boolean {
+  return /NPN|PNP|Darlington|tip|MOS/i.test(type) && !/small signal|matched|GHz/i.test(type);
 }
 
-/** What a dead driver does to the machine: on a pinball board it is a coil or a lamp. */
-function branchEffect({ view }: Bench): Effect {
-  return view.board.kind === "pinball-driver" ? "coil" : "partial";
+function collectorOf(designator: string, isWired: (place: string) => boolean): string | undefined {
+  return [`${designator}.C`, `${designator}.2`].find((place) => isWired(place));
 }
 
 function tellDriverArray(bench: Bench, view: ChipView): Told {
@@ -239,7 +238,7 @@ function tellDriverArray(bench: Bench, view: ChipView): Told {
   const short = toGround(dead, random.between(0.8, 6));
   const net = dead.net?.name ?? dead.place;
   return {
-    effect: branchEffect(bench),
+    effect: "coil",
     probes: [...like.map((leg) => toGround(leg, null)), { ...short, cured: "OL" }, ...beforeOutputs(bench, view)],
     at: dead.place,
     chip: chip.slug,
@@ -304,7 +303,7 @@ function tellTransistor(bench: Bench, designator: string, chip: string | undefin
         cured: hand.diode(random.between(0.6, 0.75)),
       };
   return {
-    effect: branchEffect(bench),
+    effect: "coil",
     probes: [...railsWell(bench), across],
     at: designator,
     ...(chip === undefined ? {} : { chip }),
