@@ -24,7 +24,7 @@ const YEAR_MS = 365.25 * 86_400_000;
  * run again after it was interrupted, with the same `newest`: what is there stays.
  */
 export async function loadDemoClub(ctx: Ctx, newest: Date, progress: Progress): Promise<void> {
-  const generated = generateCases(boards, chips, members, GENERATED);
+  const generated = generateCases(boards, chips, members, { ...GENERATED, codes });
   const cases = [...handWritten, ...generated].toSorted((a, b) => b.yearsAgo - a.yearsAgo);
   const of =
     members.length +
@@ -252,7 +252,7 @@ export async function loadGeneratedCases(
     yearsAgo: (years) => new Date(newest.getTime() - years * YEAR_MS),
     hasChip: () => true,
   };
-  const cases = generateCases(boards, chips, known, options);
+  const cases = generateCases(boards, chips, known, { ...options, codes });
   for (const [index, one] of cases.entries()) {
     await loadCase(ctx, around, { ...one, key: `${options.seed} ${one.key}` });
     progress(index + 1, cases.length);
