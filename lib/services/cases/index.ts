@@ -5,6 +5,7 @@ export { createCase, type CreatedCase, type Provenance } from "./create.ts";
 export { deleteCheck, updateCheck } from "./edit-check.ts";
 export { listCases, type CaseLine } from "./list.ts";
 export { publishCase, withdrawCase } from "./publish.ts";
+export { checksToRepeat, lastRepeat, repeatChecks, type Repeated } from "./prove.ts";
 export { recordQuickCase } from "./quick.ts";
 export { readCase, type CaseOwnFields, type CaseView, type CauseView, type Person } from "./read.ts";
 export { deleteCause, recordCause, recordProof, updateCause } from "./record-cause.ts";

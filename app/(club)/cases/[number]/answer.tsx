@@ -34,7 +34,7 @@ export function Answer({ view, zone, isMember }: AnswerProps) {
   return view.causes.map((cause) => <Cause key={cause.id} cause={cause} view={view} zone={zone} />);
 }
 
-function Cause({ cause, view, zone }: { cause: CauseView; view: CaseView; zone: string }) {
+export function Cause({ cause, view, zone }: { cause: CauseView; view: CaseView; zone: string }) {
   const explained = view.checks.filter((check) => cause.explains.includes(check.id));
   return (
     <article className={styles.cause}>
