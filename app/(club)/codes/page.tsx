@@ -2,12 +2,14 @@ import type { Metadata } from "next";
 import Link from "next/link";
 import { listCodes, listHouses, type CodeLine, type HouseView } from "#lib/services/codes/index.ts";
 import { ListCodes } from "#lib/services/codes/schema.ts";
+import { proseOf, type Prose as ProseTree } from "#lib/services/prose/index.ts";
 import { ButtonLink, ButtonRow } from "#lib/ui/button.tsx";
 import { Code } from "#lib/ui/code.tsx";
 import { EmptyState } from "#lib/ui/empty-state.tsx";
 import { FieldRow, SelectField, TextField } from "#lib/ui/field.tsx";
 import { Pager } from "#lib/ui/pager.tsx";
 import { Place } from "#lib/ui/place.tsx";
+import { Prose } from "#lib/ui/prose.tsx";
 import { Columns, PageHead, Section } from "#lib/ui/section.tsx";
 import { SubmitButton } from "#lib/ui/submit-button.client.tsx";
 import { NumberCell, Table } from "#lib/ui/table.tsx";
@@ -27,6 +29,10 @@ export default async function CodesPage({ searchParams }: { searchParams: Promis
     isFiltered || cursor ? null : listCodes(ctx, { unknown: "true", limit: 20 }),
     listHouses(ctx),
   ]);
+  const houseNotes = await proseOf(
+    ctx,
+    houses.map((one) => one.notes),
+  );
   const isMember = ctx.actor.kind === "member";
   return (
     <>
@@ -108,7 +114,7 @@ export default async function CodesPage({ searchParams }: { searchParams: Promis
           </Section>
         </div>
         <aside>
-          <Houses houses={houses} isMember={isMember} />
+          <Houses houses={houses} prose={houseNotes} isMember={isMember} />
         </aside>
       </Columns>
     </>
@@ -173,7 +179,13 @@ function CodeTable({ label, codes }: { label: string; codes: readonly CodeLine[]
   );
 }
 
-function Houses({ houses, isMember }: { houses: readonly HouseView[]; isMember: boolean }) {
+interface HousesProps {
+  houses: readonly HouseView[];
+  prose: readonly ProseTree[];
+  isMember: boolean;
+}
+
+function Houses({ houses, prose, isMember }: HousesProps) {
   return (
     <Section id="houses" title="Houses" count={houses.length}>
       {houses.length === 0 && (
@@ -182,13 +194,13 @@ function Houses({ houses, isMember }: { houses: readonly HouseView[]; isMember: 
         </EmptyState>
       )}
       <ul>
-        {houses.map((one) => (
+        {houses.map((one, index) => (
           <li key={one.slug}>
             <Link prefetch={false} href={pageAddress("/codes", { house: one.slug })}>
               {one.name}
             </Link>{" "}
             <span className="soft">{one.codes}</span>
-            {one.notes && <p className="small soft">{one.notes}</p>}
+            {one.notes && prose[index] && <Prose tree={prose[index]} />}
           </li>
         ))}
       </ul>

@@ -44,33 +44,65 @@ function keep(read: ImportedChip, known: KnownChip): Decision {
     (one) => one.name === name || (one.style === style && one.pinCount === pins.length),
   );
   if (!table) return { state: "changed", how: "add", changes: [`package ${name} is added to the record ${whose}`] };
-  const other = differingPins(table.pins, pins);
-  const [first] = other;
-  if (!first) return { state: "same", why: `the record ${whose} has these pins; it stays as it is` };
-  const count = other.length === 1 ? "1 pin differs" : `${other.length} pins differ`;
-  return { state: "refused", why: `the record ${whose} stays as it is; ${count}: ${first}` };
+  const wrong = contradictions(table.pins, pins);
+  const [first] = wrong;
+  if (first) {
+    const count = wrong.length === 1 ? "1 pin contradicts" : `${wrong.length} pins contradict`;
+    return { state: "refused", why: `the record ${whose} stays as it is; ${count} the file: ${first}` };
+  }
+  const named = namedOtherwise(table.pins, pins);
+  return {
+    state: "same",
+    why: `the record ${whose} stays as it is${named === 0 ? "" : `; it names ${named} of its pins otherwise`}`,
+  };
 }
 
-type NamedPin = Pick<KnownPin, "number" | "name" | "activeLow">;
-
-/** Each pin that two tables name differently, in words. Names in another spelling (`1A`, `1a`) are the same name. */
-function differingPins(here: readonly NamedPin[], file: readonly NamedPin[]): string[] {
+/** Pins that cannot be both, in words: one table has no such pin, or says that another thing drives it. */
+function contradictions(here: readonly KnownPin[], file: readonly KnownPin[]): string[] {
   const inFile = new Map(file.map((pin) => [pin.number, pin]));
   const known = new Set(here.map((pin) => pin.number));
   const differing = here.flatMap((pin) => {
     const other = inFile.get(pin.number);
-    if (other && nameKey(other) === nameKey(pin)) return [];
-    return [`pin ${pin.number} is ${printed(pin)} here, ${other ? printed(other) : "missing"} in the file`];
+    if (!other) return [`pin ${pin.number} (${printed(pin)}) is missing in the file`];
+    const [mine, theirs] = [directionOf(pin), directionOf(other)];
+    if (mine === null || theirs === null || mine === theirs) return [];
+    return [`pin ${pin.number} is ${printed(pin)}, ${mine}, here and ${printed(other)}, ${theirs}, in the file`];
   });
   const more = file.filter((pin) => !known.has(pin.number));
-  return [...differing, ...more.map((pin) => `pin ${pin.number} is missing here, ${printed(pin)} in the file`)];
+  return [...differing, ...more.map((pin) => `pin ${pin.number} (${printed(pin)}) is missing here`)];
 }
 
-function nameKey({ name, activeLow }: NamedPin): string {
-  return `${activeLow ? "/" : ""}${name.toLowerCase()}`;
+/** What a pin does to the line it is on, as far as its type tells: kinds of output are one, no type contradicts nothing. */
+function directionOf({ type, role }: KnownPin): string | null {
+  if (role === "ground") return "a ground";
+  switch (type) {
+    case "input":
+      return "an input";
+    case "output":
+    case "three-state":
+    case "open-collector":
+    case "open-emitter":
+      return "an output";
+    case "bidirectional":
+      return "both ways";
+    case "power-in":
+    case "power-out":
+      return "a supply";
+    case "no-connect":
+    case "do-not-connect":
+      return "not connected";
+    case "passive":
+    case "unspecified":
+      return null;
+  }
 }
 
-function printed(pin: NamedPin): string {
+function namedOtherwise(here: readonly KnownPin[], file: readonly KnownPin[]): number {
+  const inFile = new Map(file.map((pin) => [pin.number, pin]));
+  return here.filter((pin) => pin.name.toLowerCase() !== inFile.get(pin.number)?.name.toLowerCase()).length;
+}
+
+function printed(pin: KnownPin): string {
   return `“${pin.activeLow ? "/" : ""}${pin.name}”`;
 }
 

@@ -147,15 +147,24 @@ describe("a symbol library", () => {
   });
 
   test("a record written by hand keeps every word and pin, and a contradiction is named", async () => {
-    await createChip(ctx, byHand("INV6", "y"));
-    await createChip(ctx, byHand("INV7", "OUT"));
+    const [table] = byHand("INV7", "Y").packages;
+    const contradicted = {
+      ...table,
+      pins: table?.pins.map((one) => (one.number === "2" ? { ...one, type: "input" } : one)),
+    };
+    await createChip(ctx, byHand("INV6", "OUT"));
+    await createChip(ctx, { ...byHand("INV7", "Y"), packages: [contradicted] });
     const planned = await plan("hand.kicad_sym", library(inverter("INV6", "Y"), inverter("INV7", "Y")));
     expect(planned.symbols).toMatchObject([
-      { name: "INV6", state: "same", why: "the record written here by hand has these pins; it stays as it is" },
+      {
+        name: "INV6",
+        state: "same",
+        why: "the record written here by hand stays as it is; it names 1 of its pins otherwise",
+      },
       {
         name: "INV7",
         state: "refused",
-        why: "the record written here by hand stays as it is; 1 pin differs: pin 2 is “/OUT” here, “/Y” in the file",
+        why: "the record written here by hand stays as it is; 1 pin contradicts the file: pin 2 is “/Y”, an input, here and “/Y”, an output, in the file",
       },
     ]);
     await commitImport(ctx, planned.id);

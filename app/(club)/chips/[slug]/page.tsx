@@ -89,21 +89,23 @@ export default async function ChipPage({ params }: ChipPageProps) {
         <aside>
           <Codes chip={chip} />
           <Boards chip={chip} />
-          <Section id="record" title="This record">
-            <KeyValue
-              items={[
-                {
-                  name: "Data sheet",
-                  value: chip.dataSheet && (
-                    <a href={chip.dataSheet} rel="noopener nofollow ugc">
-                      {URL.canParse(chip.dataSheet) ? new URL(chip.dataSheet).host : chip.dataSheet}
-                    </a>
-                  ),
-                },
-                { name: "Imported from", value: chip.source && <span className="mono">{chip.source}</span> },
-              ]}
-            />
-          </Section>
+          {(chip.dataSheet || chip.source) && (
+            <Section id="record" title="This record">
+              <KeyValue
+                items={[
+                  {
+                    name: "Data sheet",
+                    value: chip.dataSheet && (
+                      <a href={chip.dataSheet} rel="noopener nofollow ugc">
+                        {URL.canParse(chip.dataSheet) ? new URL(chip.dataSheet).host : chip.dataSheet}
+                      </a>
+                    ),
+                  },
+                  { name: "Imported from", value: chip.source && <span className="mono">{chip.source}</span> },
+                ]}
+              />
+            </Section>
+          )}
         </aside>
       </Columns>
     </>

@@ -48,7 +48,7 @@ export default async function CodePage({ params }: CodePageProps) {
   if (found.kind === "none") return <UnknownCode text={found.text} isMember={isMember} />;
   if (found.kind === "choices") return <Choices text={found.text} choices={found.choices} />;
   const [code, zone] = await Promise.all([readCodeView(ctx, found.id), clubZone()]);
-  const [notes] = await proseOf(ctx, [code.notes]);
+  const [notes, houseNotes] = await proseOf(ctx, [code.notes, code.house?.notes ?? ""]);
   const viewer =
     ctx.actor.kind === "member" ? { handle: ctx.actor.handle, isReviewer: hasRole(ctx.actor, "reviewer") } : null;
   const claimed = { codeId: code.id, zone, viewer };
@@ -63,7 +63,7 @@ export default async function CodePage({ params }: CodePageProps) {
         meta={
           <>
             <span>
-              Recorded by {code.by?.name ?? "a former member"}, <TimeText at={code.at} zone={zone} />
+              Recorded{code.by && ` by ${code.by.name}`}, <TimeText at={code.at} zone={zone} />
             </span>
             <Link prefetch={false} href={`/history/code/${code.id}`}>
               History
@@ -117,7 +117,7 @@ export default async function CodePage({ params }: CodePageProps) {
                   {code.house.name}
                 </Link>
               </p>
-              {code.house.notes && <p className="soft">{code.house.notes}</p>}
+              {houseNotes && code.house.notes && <Prose tree={houseNotes} />}
             </Section>
           )}
           <Boards code={code} />

@@ -27,7 +27,7 @@ export const metadata: Metadata = { title: "Dry run" };
 const STATE_WORDS: Record<ImportLineState, string> = {
   new: "new",
   changed: "changed",
-  same: "the same",
+  same: "stays as it is",
   refused: "refused",
 };
 /** Lines of one page; a library may have thousands. */
@@ -135,7 +135,7 @@ function Outcome({ read }: { read: ImportView }) {
   return (
     <>
       <Notice kind="info" title={`Nothing is written yet: ${sum}.`}>
-        <p>Look at what is changed and refused below. Records that members wrote keep every word and pin.</p>
+        <p>Records that members wrote keep every word and pin.</p>
       </Notice>
       <CommitForm id={read.id} chips={counts.new + counts.changed} />
     </>
