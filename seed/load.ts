@@ -9,6 +9,7 @@ import { createSpare } from "#lib/services/spares/index.ts";
 import { generateCases } from "#seed/fault-model/index.ts";
 import { demoId } from "#seed/identity.ts";
 import { loadCase, type CaseSurroundings } from "#seed/load-case.ts";
+import { loadPictures } from "#seed/load-pictures.ts";
 import { clubName } from "#seed/members.ts";
 import { boards, chips, claims, codes, handWritten, houses, members, spares } from "#seed/records.ts";
 import type { SeedBoard, SeedChip, SeedClaim, SeedCode, SeedSpare } from "#seed/shapes.ts";
@@ -80,6 +81,7 @@ export async function loadDemoClub(ctx: Ctx, newest: Date, progress: Progress): 
     await createBoard(keeper, boardInput(one, began));
     for (const copy of one.copies) await loadCopy(keeper, one.slug, copy);
   });
+  await loadPictures({ ...ctx, now: () => began }, boards, memberOf("anouk"));
   await loadSightings(ctx, around);
   const numbers = new Map<string, number>();
   await each("fault cases", cases, async (one) => numbers.set(one.key, await loadCase(ctx, around, one)));
