@@ -243,7 +243,7 @@ rectangle of three that makes a fourth: a diode on the playfield.
 
 The driver board's coils stay off until WDSTB (J1.12) pulses. On the bench without the driver board RN3 holds /TRIP up,
 so the program runs; with RN3 open it waits for ever and says GUARD.`,
-  width: 270,
+  width: 228,
   height: 126,
   hazards: ["battery"],
   highestVoltage: 12,

@@ -30,6 +30,7 @@ const BY_PACKAGE: Record<string, Footprint> = {
   "SIP-9": { width: 23, height: 4 },
   "SIP-10": { width: 26, height: 4 },
   "TO-220": { width: 11, height: 6 },
+  "TO-220-5": { width: 12, height: 6 },
   "TO-3": { width: 39, height: 26 },
   "TO-92": { width: 5, height: 4 },
   "radial-8": { width: 8, height: 8 },

@@ -1,7 +1,7 @@
 import { footprint } from "#seed/notation/placing.ts";
 import type { SeedBoard, SeedPlacement } from "#seed/shapes.ts";
 import { chance, chosen } from "./chance.ts";
-import { dip, dipLeg, quad, soic, tabbed, type ChipLook } from "./chips.ts";
+import { dip, dipLeg, metalCan, quad, soic, tabbed, type ChipLook } from "./chips.ts";
 import { edgeFingers, header, lockHeader, screwTerminal, socketShell } from "./connectors.ts";
 import * as discretes from "./discretes.ts";
 import { box, disc, mm, path, placedAt, print } from "./svg.ts";
@@ -86,7 +86,8 @@ function ground(board: SeedBoard, { mask, copper }: BoardColours): string {
     [5, height - 5],
     [width - 5, height - 5],
   ] as const;
-  const mountings = holes.map(([x, y]) => disc(x, y, 3.4, { fill: "#c3b27a" }) + disc(x, y, 1.7, { fill: "#3a352c" }));
+  const free = holes.filter(([x, y]) => !board.placements.some((part) => covers(part, x, y)));
+  const mountings = free.map(([x, y]) => disc(x, y, 3.4, { fill: "#c3b27a" }) + disc(x, y, 1.7, { fill: "#3a352c" }));
   return (
     box(1.6, 2.2, width, height, { fill: "#000000", opacity: 0.35, round: 1.5 }) +
     box(0, 0, width, height, { fill: mask, round: 1.5 }) +
@@ -95,6 +96,12 @@ function ground(board: SeedBoard, { mask, copper }: BoardColours): string {
     mountings.join("") +
     box(0, 0, width, height, { fill: "url(#light)", opacity: 0.5, round: 1.5 })
   );
+}
+
+/** Whether a screw at this place would go through the part. */
+function covers(part: SeedPlacement, x: number, y: number): boolean {
+  const { width, height } = footprint(part);
+  return Math.abs(part.x - x) < width / 2 + 3.5 && Math.abs(part.y - y) < height / 2 + 3.5;
 }
 
 type Point = { x: number; y: number };
@@ -178,6 +185,7 @@ function portrait(part: SeedPlacement, board: SeedBoard): string {
     case "chip":
       return chipPortrait(part, board);
     case "transistor":
+      if (part.package === "TO-3") return metalCan(lookOf(part, board), size);
       return part.package === "TO-220" ? tabbed(lookOf(part, board), 3) : discretes.smallTransistor(part.designator);
     case "resistor":
       return value.includes("trimmer") ? discretes.trimmer() : discretes.resistor(value);
@@ -190,7 +198,7 @@ function portrait(part: SeedPlacement, board: SeedBoard): string {
         ? discretes.resistorPack(value, size.width)
         : discretes.capacitor(value, part.designator, size.width);
     case "diode":
-      return discretes.diode(value);
+      return value.includes("bridge") ? discretes.bridge(value, size) : discretes.diode(value);
     case "crystal":
       return part.package === "oven" ? discretes.plainBox(value, size.width, size.height) : discretes.crystal(value);
     case "fuse":
@@ -253,7 +261,8 @@ function connectorPortrait(part: SeedPlacement, board: SeedBoard): string {
 function fingerEnds(part: SeedPlacement, board: SeedBoard): { top: number; bottom: number } {
   const { height } = footprint(part);
   const below = board.height - part.y;
-  return { top: -height / 2, bottom: below < height * 1.6 ? below - 0.4 : height / 2 };
+  if (below > height * 2.3) return { top: -height / 2, bottom: height / 2 };
+  return { top: below - height - 3.4, bottom: below - 0.4 };
 }
 
 /** How far the drawn part reaches above its middle: what lies on its back or stands in a drop is higher than its holes. */
@@ -280,5 +289,10 @@ function silkscreen(part: SeedPlacement, board: SeedBoard, { silk }: BoardColour
 /** The board's number, printed where there is room: along the lower edge. */
 function title(board: SeedBoard, { silk }: BoardColours): string {
   const text = `${board.machine.toUpperCase()}  ${board.revisions.at(-1)?.name.toUpperCase() ?? ""}  ${board.year}`;
-  return print(text, { x: 14 + text.length * 0.75, y: board.height - 3.4 }, { size: 2.4, fill: silk });
+  const room = text.length * 1.5;
+  const taken = board.placements.some(
+    (part) => part.y > board.height - 22 && part.x - footprint(part).width / 2 < 14 + room && part.kind === "connector",
+  );
+  const x = taken ? board.width - 14 - room / 2 : 14 + room / 2;
+  return print(text, { x, y: board.height - 3.4 }, { size: 2.4, fill: silk });
 }

@@ -141,3 +141,16 @@ export function tabbed(look: ChipLook, legs: number): string {
     print(look.dateCode, { x: 0, y: 2.4 }, { size: 1.4, fill: INK, room: width - 1 })
   );
 }
+
+/** A metal power transistor: a round can on a diamond-shaped flange with two screws. */
+export function metalCan(look: ChipLook, { width, height }: { width: number; height: number }): string {
+  const [half, rise] = [width / 2, height / 2];
+  const flange = `M${mm(-half)} 0L${mm(-half * 0.35)} ${mm(-rise)}H${mm(half * 0.35)}L${mm(half)} 0L${mm(half * 0.35)} ${mm(rise)}H${mm(-half * 0.35)}z`;
+  const screws = [-half * 0.77, half * 0.77].map((x) => disc(x, 0, 2.2, { fill: "#6d7273" }));
+  return (
+    path(flange, { fill: "#a9aeae", stroke: "#83898a", strokeWidth: 0.4 }) +
+    screws.join("") +
+    disc(0, 0, rise * 0.86, { fill: "url(#can)" }) +
+    print(look.marking, { x: 0, y: 0 }, { size: 2.2, fill: "#4c5152", room: rise * 1.4 })
+  );
+}

@@ -131,7 +131,6 @@ function can(value: string, width: number): string {
 
 export function diode(value: string): string {
   if (value.includes("LED")) return lamp(value);
-  if (value.includes("bridge")) return bridge();
   const power = /1N40|1N58|fast|damper/.test(value);
   if (power)
     return leads(9) + around(5.2, 2.8, { fill: "#1f2022", round: 0.3 }) + box(1.4, -1.4, 0.9, 2.8, { fill: "#d9dad6" });
@@ -145,14 +144,23 @@ function lamp(value: string): string {
   );
 }
 
-function bridge(): string {
+/** Four diodes in one body: a block with a screw through it, or a slab that stands on its legs. */
+export function bridge(value: string, { width, height }: { width: number; height: number }): string {
+  const rating = value.replace("bridge", "").trim();
+  if (height < 15) {
+    return (
+      around(width, height, { fill: "#202124", round: 0.6 }) +
+      print("+ ~ ~ -", { x: 0, y: -height * 0.18 }, { size: 1.7, fill: "#d8d8d2", room: width - 4 }) +
+      print(rating, { x: 0, y: height * 0.24 }, { size: 1.6, fill: "#b9b9b3", room: width - 4 })
+    );
+  }
   return (
     around(26, 26, { fill: "#202124", round: 1.5 }) +
     disc(0, 0, 3, { fill: "#777b7b" }) +
     disc(0, 0, 1.9, { fill: "#33363a" }) +
     print("+", { x: 9.5, y: -9.5 }, { size: 4, fill: "#d8d8d2" }) +
     print("~", { x: -9.5, y: -9.5 }, { size: 4, fill: "#d8d8d2" }) +
-    print("35 A", { x: 0, y: 8.6 }, { size: 3, fill: "#b9b9b3" })
+    print(rating, { x: 0, y: 8.6 }, { size: 3, fill: "#b9b9b3" })
   );
 }
 

@@ -44,18 +44,21 @@ export function path(data: string, style: Look): string {
   return `<path d="${data}" ${look(style)}/>`;
 }
 
-/** Printed letters around their middle, squeezed where they would be wider than `room`. */
+/** A letter of a sans-serif typeface is about this share of its height wide. By eye. */
+const LETTER_WIDTH = 0.62;
+
+/** Printed letters around their middle, made narrower where they would be wider than `room`. */
 export function print(
   text: string,
   at: { x: number; y: number },
   { size, fill, room, bold }: { size: number; fill: string; room?: number; bold?: boolean },
 ): string {
-  // A letter of a sans-serif typeface is about 0.6 of its height wide.
-  const tooWide = room !== undefined && text.length * size * 0.6 > room;
-  const squeeze = tooWide ? ` textLength="${mm(room)}" lengthAdjust="spacingAndGlyphs"` : "";
+  const wanted = text.length * size * LETTER_WIDTH;
+  // Not every rasteriser knows `textLength`; all know how to scale.
+  const narrow = room !== undefined && wanted > room ? ` scale(${mm(Math.max(room / wanted, 0.1))} 1)` : "";
   const weight = bold === true ? ` font-weight="bold"` : "";
-  const place = `x="${mm(at.x)}" y="${mm(at.y + size * 0.36)}" font-size="${mm(size)}"`;
-  return `<text ${place} fill="${fill}"${weight}${squeeze}>${escaped(text)}</text>`;
+  const place = `transform="translate(${mm(at.x)} ${mm(at.y + size * 0.36)})${narrow}" font-size="${mm(size)}"`;
+  return `<text ${place} fill="${fill}"${weight}>${escaped(text)}</text>`;
 }
 
 /** Things drawn around an origin, put where they belong and turned by `turn` degrees. */
