@@ -1,6 +1,6 @@
 import type { Query } from "minisearch";
 import { codeKeys, lookAlikes } from "#lib/core/marking/index.ts";
-import { highlight, snippet } from "./highlight.ts";
+import { highlight, MARK, snippet } from "./highlight.ts";
 import { byRank } from "./index-store.ts";
 import type { IndexStore, Match } from "./index-store.ts";
 import { allOf, isAnswered, one, planQuery, rarest, someOf, telling } from "./query-plan.ts";
@@ -138,6 +138,11 @@ function countFacets(found: readonly Match[], query: SearchQuery): Facets {
   };
 }
 
+/** Those of a list that match, with marks, in their order. */
+function matching(texts: readonly string[], matched: ReadonlySet<string>): string[] {
+  return texts.map((text) => highlight(text, matched)).filter((text) => text.includes(MARK.before));
+}
+
 function hit({ document, score, terms }: Match): SearchHit {
   const matched = new Set(terms);
   const { plain, marked } = snippet(document.body, matched);
@@ -154,6 +159,9 @@ function hit({ document, score, terms }: Match): SearchHit {
       codes: document.codes
         .filter((code) => codeKeys(code).some((key) => matched.has(key)))
         .map((code) => highlight(code, matched)),
+      refs: matching(document.refs, matched),
+      signals: matching(document.signals, matched),
+      symptoms: matching(document.symptoms, matched),
     },
     ...(board && { board }),
     ...(outcome !== undefined && { outcome }),

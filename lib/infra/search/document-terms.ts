@@ -24,12 +24,16 @@ function placeKeys(text: string): string[] {
   return keys.length > 0 ? keys : codeKeys(text);
 }
 
-/** Exact forms of the codes; for chips and codes also of the code that begins the title. */
+/**
+ * Exact forms of the codes that a record is about: of chips and codes their own ones, and the code that begins the title.
+ * A case or a board only mentions its codes, so the page of the part stands above it.
+ */
 function wholeForms({ kind, title, codes }: SearchDocument): string[] {
+  const isPart = kind === "chip" || kind === "code";
   const first = title.split(" ", 1)[0] ?? "";
-  const named = (kind === "chip" || kind === "code") && looksLikeCode(first) ? [first] : [];
+  const named = isPart && looksLikeCode(first) ? [first] : [];
   const alone = looksLikeCode(title) ? [title] : [];
-  return [...new Set([...codes, ...named, ...alone].map(normalForm))].filter((form) => form !== "");
+  return [...new Set([...(isPart ? codes : []), ...named, ...alone].map(normalForm))].filter((form) => form !== "");
 }
 
 /** The terms of a document. Depends on nothing else, so that the same document can be taken out again. */

@@ -52,8 +52,11 @@ export interface SearchQuery {
 export interface Highlights {
   title: string;
   snippet: string;
-  /** Only the document's codes that match. */
+  /** Only the document's codes that match; the same for its places, signals and symptoms. */
   codes: string[];
+  refs: string[];
+  signals: string[];
+  symptoms: string[];
 }
 
 export interface SearchHit {

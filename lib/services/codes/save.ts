@@ -1,6 +1,6 @@
 import { codeKeys, normalForm } from "#lib/core/marking/index.ts";
 import type { Db, Tx } from "#lib/infra/db/index.ts";
-import { change, isDuplicate, lockRecord } from "../change.ts";
+import { change, isDuplicate, lockRecord, type Touched } from "../change.ts";
 import { demand, type Ctx } from "../context.ts";
 import { invalid, ServiceError } from "../errors.ts";
 import { theCode } from "./find.ts";
@@ -61,6 +61,7 @@ export async function updateCode(ctx: Ctx, text: string, version: number, raw: u
     return await change(ctx, "member", async (tx) => {
       const found = await theCode(tx, text);
       await lockRecord(tx, "PartCode", found.id, version, () => codeOwnFields(tx, found.id));
+      const before = await tx.partCode.findUniqueOrThrow({ where: { id: found.id }, select: { chipId: true } });
       const updated = await tx.partCode.update({
         where: { id: found.id },
         data: {
@@ -73,7 +74,10 @@ export async function updateCode(ctx: Ctx, text: string, version: number, raw: u
         },
         select: { id: true, code: true, version: true },
       });
-      return { value: { ...updated, made: false }, did: "code.update", touched: [await touchedCode(tx, found.id)] };
+      const touched: Touched[] = [await touchedCode(tx, found.id)];
+      // The chip that it was said to be lists it no longer, which search can only learn from here.
+      if (chip !== undefined && before.chipId) touched.push({ kind: "chip", id: before.chipId });
+      return { value: { ...updated, made: false }, did: "code.update", touched };
     });
   } catch (error) {
     if (isDuplicate(error)) throw twice(code ?? text);

@@ -1,5 +1,6 @@
 import type { Db } from "#lib/infra/db/index.ts";
 import type { SearchDocument, SearchKind } from "#lib/infra/search/types.ts";
+import { plainText } from "./plain-text.ts";
 
 /** Signals and places written in prose are found too; the search engine reads them out of these texts. */
 interface DocumentSource {
@@ -17,6 +18,7 @@ function pageAfter(after: string | null, limit: number): IdQuery {
 
 const idsOf = (rows: { id: string }[]) => rows.map((row) => row.id);
 const words = (...parts: (string | null | undefined)[]) => parts.filter(Boolean).join("\n");
+const body = (...parts: (string | null | undefined)[]) => plainText(words(...parts));
 
 const cases: DocumentSource = {
   kind: "case",
@@ -57,7 +59,7 @@ const cases: DocumentSource = {
       kind: "case" as const,
       title: `${row.number} · ${row.title}`,
       url: `/cases/${row.number}`,
-      body: words(
+      body: body(
         row.lesson,
         row.symptomText,
         ...row.causes.map((cause) => words(cause.description, cause.cure?.description)),
@@ -112,7 +114,7 @@ const boards: DocumentSource = {
       kind: "board" as const,
       title: row.name,
       url: `/boards/${row.slug}`,
-      body: words(
+      body: body(
         row.maker,
         row.machine,
         row.summary,
@@ -158,7 +160,7 @@ const chips: DocumentSource = {
       kind: "chip" as const,
       title: row.name,
       url: `/chips/${row.slug}`,
-      body: words(row.function, row.notes, row.packages.map((one) => one.name).join(" ")),
+      body: body(row.function, row.notes, row.packages.map((one) => one.name).join(" ")),
       codes: [row.name, ...row.codes.map((one) => one.code)],
       signals: [...new Set(row.packages.flatMap((one) => one.pins.map((pin) => pin.name)))].filter(isText),
       refs: [],
@@ -191,7 +193,7 @@ const codes: DocumentSource = {
       kind: "code" as const,
       title: row.code,
       url: `/codes/${row.id}`,
-      body: words(
+      body: body(
         row.house?.name,
         row.chip ? `${row.chip.name} ${row.chip.function}` : "unknown",
         row.notes,
@@ -235,7 +237,7 @@ const spares: DocumentSource = {
         kind: "spare" as const,
         title: row.direction === "offer" ? `${row.quantity} × ${what}, offered` : `${what}, wanted`,
         url: `/spares#spare-${row.id}`,
-        body: words(row.condition, row.note, row.member.name),
+        body: body(row.condition, row.note, row.member.name),
         codes: [row.code?.code, row.chip?.name].filter(isText),
         signals: [],
         refs: [],

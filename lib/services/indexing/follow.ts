@@ -3,11 +3,12 @@ import type { Db } from "#lib/infra/db/index.ts";
 import type { SearchDocument, SearchEngine } from "#lib/infra/search/types.ts";
 import type { FactsCache } from "../boards/index.ts";
 import { putCases, refreshCases } from "./case-index.ts";
+import { dependentIds } from "./dependents.ts";
 import { SOURCES } from "./documents.ts";
 
 /** Rows read from the change log in one go. */
 const LOG_SLICE = 500;
-/** Records loaded for a rebuild in one query: small, so that other requests get the connection in between. */
+/** Records loaded in one query: small, so that other requests get the connection in between. */
 const BUILD_SLICE = 50;
 /** A record that another process changed is found at the latest after this time. */
 const LOOK_EVERY_MS = 1_000;
@@ -133,18 +134,38 @@ async function followFrom(followed: Followed, from: bigint, isStopped: () => boo
   }
 }
 
-/** Brings the indexes to the records' present state: applying a row twice, or late, changes nothing. */
+/**
+ * Brings the indexes to the records' present state, and with them what repeats something of theirs. Applying a row
+ * twice, or late, changes nothing.
+ */
 async function apply(followed: Followed, rows: readonly { recordKind: string; recordId: string }[]): Promise<void> {
-  if (rows.some((row) => row.recordKind === "board" || row.recordKind === "chip")) followed.boards.clear();
+  const changed = byKind(rows);
+  if (changed.has("board") || changed.has("chip")) followed.boards.clear();
   for (const source of SOURCES) {
-    const ids = [...new Set(rows.filter((row) => row.recordKind === source.kind).map((row) => row.recordId))];
-    if (ids.length === 0) continue;
-    const documents = await source.documents(followed.db, ids);
-    const there = new Set(documents.map((document) => document.id));
-    await followed.search.upsert(documents);
-    await followed.search.remove(ids.filter((id) => !there.has(id)));
-    if (source.kind === "case") await putCases(followed.db, followed.cases, ids);
+    const own = changed.get(source.kind) ?? [];
+    const ids = [...new Set([...own, ...(await dependentIds(followed.db, source.kind, changed))])];
+    for (let from = 0; from < ids.length; from += BUILD_SLICE) {
+      await renew(followed, source, ids.slice(from, from + BUILD_SLICE));
+    }
+    if (source.kind === "case" && own.length > 0) await putCases(followed.db, followed.cases, own);
   }
+}
+
+/** The documents of these records as they are now; what is gone, or not for search any more, leaves the index. */
+async function renew({ db, search }: Followed, source: (typeof SOURCES)[number], ids: string[]): Promise<void> {
+  const documents = await source.documents(db, ids);
+  const there = new Set(documents.map((document) => document.id));
+  await search.upsert(documents);
+  await search.remove(ids.filter((id) => !there.has(id)));
+}
+
+function byKind(rows: readonly { recordKind: string; recordId: string }[]): Map<string, string[]> {
+  const changed = new Map<string, string[]>();
+  for (const kind of new Set(rows.map((row) => row.recordKind))) {
+    const ids = rows.filter((row) => row.recordKind === kind).map((row) => row.recordId);
+    changed.set(kind, [...new Set(ids)]);
+  }
+  return changed;
 }
 
 function pause(ms: number): Promise<void> {

@@ -1,4 +1,4 @@
-import { normalForm } from "#lib/core/marking/index.ts";
+import { codeKeys, normalForm } from "#lib/core/marking/index.ts";
 import type { Prisma, Tx } from "#lib/infra/db/index.ts";
 import { change, lockRecord } from "../change.ts";
 import { demand, hasRole, memberId, type Actor, type Ctx } from "../context.ts";
@@ -22,6 +22,24 @@ const SPARE = {
 } as const satisfies Prisma.SpareSelect;
 type SpareRow = Prisma.SpareGetPayload<{ select: typeof SPARE }>;
 
+const LINKED = {
+  id: true,
+  direction: true,
+  quantity: true,
+  memberId: true,
+  member: { select: { handle: true, name: true } },
+  codeId: true,
+  chipId: true,
+  boardId: true,
+  code: { select: { code: true, chipId: true } },
+  chip: { select: { name: true } },
+  board: { select: { name: true } },
+} as const satisfies Prisma.SpareSelect;
+type LinkedRow = Prisma.SpareGetPayload<{ select: typeof LINKED }>;
+
+/** Spares of one answer. */
+const MOST_LISTED = 500;
+
 export type SpareView = Omit<SpareRow, "createdAt" | "memberId" | "direction" | "visibility"> & {
   direction: "offer" | "want";
   visibility: "public" | "members";
@@ -37,19 +55,98 @@ function visibleSpares(actor: Actor): Prisma.SpareWhereInput {
 export async function listSpares(ctx: Ctx, raw: unknown): Promise<SpareView[]> {
   const query = ListSpares.parse(raw);
   const rows = await ctx.db.spare.findMany({
-    where: {
-      ...visibleSpares(ctx.actor),
-      ...(query.direction && { direction: query.direction }),
-      ...(query.code && { codeId: query.code }),
-      ...(query.chip && { chip: { slug: query.chip } }),
-      ...(query.board && { board: { slug: query.board } }),
-      ...(query.member && { member: { handle: query.member } }),
-    },
+    where: { AND: [visibleSpares(ctx.actor), narrowed(query)] },
     select: SPARE,
     orderBy: [{ createdAt: "desc" }, { id: "asc" }],
-    take: 500,
+    take: MOST_LISTED,
   });
   return rows.map((row) => spareView(ctx, row));
+}
+
+/** A spare that answers another one: an offer beside a want of the same code, chip or board. */
+export interface Counterpart {
+  id: string;
+  what: string;
+  quantity: number;
+  member: { handle: string; name: string };
+}
+export type MatchedSpare = SpareView & { counterparts: Counterpart[] };
+
+/** Offers and wants, the newest first, each with what answers it. */
+export async function spareLists(ctx: Ctx, raw: unknown): Promise<{ offers: MatchedSpare[]; wants: MatchedSpare[] }> {
+  const query = ListSpares.parse(raw);
+  const visible = visibleSpares(ctx.actor);
+  const [listed, all] = await Promise.all([
+    ctx.db.spare.findMany({
+      where: { AND: [visible, narrowed(query)] },
+      select: SPARE,
+      orderBy: [{ createdAt: "desc" }, { id: "asc" }],
+      take: MOST_LISTED,
+    }),
+    // What answers a listed one need not be listed itself.
+    ctx.db.spare.findMany({ where: visible, select: LINKED, orderBy: [{ createdAt: "asc" }, { id: "asc" }] }),
+  ]);
+  const linksOf = new Map(all.map((row) => [row.id, row]));
+  const matched = listed.map((row) => {
+    const own = linksOf.get(row.id);
+    const counterparts = own ? all.filter((other) => answers(own, other)).map(counterpart) : [];
+    return { ...spareView(ctx, row), counterparts };
+  });
+  return {
+    offers: matched.filter((one) => one.direction === "offer"),
+    wants: matched.filter((one) => one.direction === "want"),
+  };
+}
+
+/** One spare that is still listed. Throws `not-found`. */
+export async function readSpare(ctx: Ctx, id: string): Promise<SpareView> {
+  const row = await ctx.db.spare.findFirst({ where: { id, AND: [visibleSpares(ctx.actor)] }, select: SPARE });
+  if (!row) throw notFound("spare with this id");
+  return spareView(ctx, row);
+}
+
+function narrowed(query: ListSpares): Prisma.SpareWhereInput {
+  return {
+    ...(query.direction && { direction: query.direction }),
+    ...(query.code && { codeId: query.code }),
+    ...(query.chip && { chip: { slug: query.chip } }),
+    ...(query.board && { board: { slug: query.board } }),
+    ...(query.member && { member: { handle: query.member } }),
+    ...(query.q && { OR: named(query.q) }),
+  };
+}
+
+/** By any way of writing the code, or by words. */
+function named(q: string): Prisma.SpareWhereInput[] {
+  const words = { contains: q, mode: "insensitive" } as const;
+  const keys = { hasSome: codeKeys(q) };
+  const byCode: Prisma.SpareWhereInput[] =
+    normalForm(q) === "" ? [] : [{ code: { keys } }, { chip: { keys } }, { code: { chip: { keys } } }];
+  return [
+    ...byCode,
+    { chip: { OR: [{ name: words }, { function: words }] } },
+    { board: { OR: [{ name: words }, { machine: words }] } },
+    { note: words },
+    { condition: words },
+    { member: { name: words } },
+  ];
+}
+
+/** A code answers its chip, and a chip every code that carries it. One's own spares are no answer to one's own want. */
+function answers(own: LinkedRow, other: LinkedRow): boolean {
+  if (own.direction === other.direction || own.memberId === other.memberId) return false;
+  const sameCode = own.codeId !== null && own.codeId === other.codeId;
+  const chip = chipOf(own);
+  const sameChip = chip !== null && chip === chipOf(other);
+  return sameCode || sameChip || (own.boardId !== null && own.boardId === other.boardId);
+}
+
+function chipOf(row: LinkedRow): string | null {
+  return row.chipId ?? row.code?.chipId ?? null;
+}
+
+function counterpart({ id, quantity, member, code, chip, board }: LinkedRow): Counterpart {
+  return { id, quantity, member, what: code?.code ?? chip?.name ?? board?.name ?? "part" };
 }
 
 /** Offers or seeks a part or a donor board. */

@@ -29,9 +29,12 @@ export const SpareInput = z.strictObject({ id: z.uuidv7().optional(), ...fields 
 export type SpareInput = z.infer<typeof SpareInput>;
 
 export const ListSpares = z.strictObject({
+  /** A code however it is written, or words of a name, a note, a member. */
+  q: line(120).optional(),
   direction: z.enum(["offer", "want"]).optional(),
   code: z.uuid().optional(),
   chip: line(80).optional(),
   board: line(120).optional(),
   member: line(80).optional(),
 });
+export type ListSpares = z.infer<typeof ListSpares>;

@@ -1,0 +1,1 @@
+export { clubOverview, type ClubOverview } from "./club-overview.ts";
