@@ -12,7 +12,8 @@ const Env = z.object({
   DATA_DIR: z.string().min(1).default("data"),
   BACKUP_DIR: z.string().min(1).optional(),
   AUTH_SECRET: z.string().min(32, "must have at least 32 characters").optional(),
-  SITE_URL: address.default("http://127.0.0.1:3000"),
+  /** Left out: this machine, at the port it listens on. */
+  SITE_URL: address.optional(),
   PORT: z.coerce.number({ error: "must be a number" }).int().min(1).max(65535).default(3000),
   LISTEN: z.string().min(1).default("127.0.0.1"),
   CLUB_DEMO: flag("on"),
@@ -20,7 +21,7 @@ const Env = z.object({
   TRUST_PROXY: z.coerce.number({ error: "must be a number of proxies, 0 for none" }).int().min(0).max(10).default(0),
   MAX_HEAP_MB: z.coerce.number({ error: "must be a number" }).int().min(256).optional(),
 });
-export type Env = z.infer<typeof Env>;
+export type Env = Omit<z.infer<typeof Env>, "SITE_URL"> & { SITE_URL: string };
 
 function isTimeZone(name: string): boolean {
   try {
@@ -35,7 +36,7 @@ function isTimeZone(name: string): boolean {
 export function readEnv(source: Record<string, string | undefined>): Env {
   const given = Object.fromEntries(Object.entries(source).filter(([, value]) => value !== undefined && value !== ""));
   const read = Env.safeParse(given);
-  if (read.success) return read.data;
+  if (read.success) return { ...read.data, SITE_URL: read.data.SITE_URL ?? `http://127.0.0.1:${read.data.PORT}` };
   const lines = read.error.issues.map((issue) => `  ${issue.path.join(".")} ${issue.message}`);
   throw new Error(`The configuration has values that cannot be used:\n${lines.join("\n")}`);
 }
