@@ -1,23 +1,7 @@
-import { z } from "zod";
 import { readExpectation, readReading } from "#lib/core/quantity/index.ts";
 import { judge, type Judgement } from "#lib/core/reading/index.ts";
-import { CHECK_KINDS, TECHNOLOGIES } from "#lib/core/shared/index.ts";
 import { invalid } from "../errors.ts";
-
-const JudgeInput = z.strictObject({
-  kind: z.enum(CHECK_KINDS),
-  expected: z.string().trim().max(200).default(""),
-  measured: z.string().trim().max(2000),
-  technology: z.enum(TECHNOLOGIES).optional(),
-  /** The meter: ±(percent of reading + digits × resolution), in the base unit of the reading. */
-  instrument: z
-    .strictObject({
-      percent: z.number().min(0).max(100),
-      digits: z.number().min(0).max(1e6),
-      resolution: z.number().min(0),
-    })
-    .optional(),
-});
+import { JudgeInput } from "./schema.ts";
 
 /** Judges one reading. What cannot be read is refused with the reason, since nothing is kept here. */
 export function judgeReading(raw: unknown): Judgement & { quantity: unknown } {

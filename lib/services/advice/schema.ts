@@ -1,5 +1,5 @@
 import { z } from "zod";
-import { CHECK_KINDS, LEADS, TRIALS, TRIAL_OUTCOMES, VERDICTS } from "#lib/core/shared/vocabulary.ts";
+import { CHECK_KINDS, LEADS, TECHNOLOGIES, TRIALS, TRIAL_OUTCOMES, VERDICTS } from "#lib/core/shared/vocabulary.ts";
 
 const line = (most: number) => z.string().trim().max(most, `At most ${most} characters.`);
 
@@ -28,3 +28,19 @@ export const AdviceInput = z.strictObject({
   except: z.number().int().positive().optional(),
 });
 export type AdviceInput = z.infer<typeof AdviceInput>;
+
+/** One reading to judge. */
+export const JudgeInput = z.strictObject({
+  kind: z.enum(CHECK_KINDS),
+  expected: z.string().trim().max(200).default(""),
+  measured: z.string().trim().max(2000),
+  technology: z.enum(TECHNOLOGIES).optional(),
+  /** The meter: ±(percent of reading + digits × resolution), in the base unit of the reading. */
+  instrument: z
+    .strictObject({
+      percent: z.number().min(0).max(100),
+      digits: z.number().min(0).max(1e6),
+      resolution: z.number().min(0),
+    })
+    .optional(),
+});

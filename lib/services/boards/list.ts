@@ -1,16 +1,7 @@
-import { z } from "zod";
-import { BOARD_KINDS, type BoardKind } from "#lib/core/shared/vocabulary.ts";
+import type { BoardKind } from "#lib/core/shared/vocabulary.ts";
 import type { Ctx } from "../context.ts";
 import { visibleCases } from "../visible-cases.ts";
-
-export const ListBoards = z.strictObject({
-  kind: z.enum(BOARD_KINDS).optional(),
-  /** Part of the name, maker or machine. */
-  q: z.string().trim().max(120).optional(),
-  limit: z.coerce.number().int().min(1).max(200).default(100),
-  /** Slug of the last board of the page before. */
-  cursor: z.string().max(120).optional(),
-});
+import { ListBoards } from "./schema.ts";
 
 export interface BoardLine {
   slug: string;

@@ -130,3 +130,13 @@ export const CopyInput = z.strictObject({
   notes: text(4000).default(""),
 });
 export type CopyInput = z.infer<typeof CopyInput>;
+
+/** What a list of boards may be narrowed to. */
+export const ListBoards = z.strictObject({
+  kind: z.enum(BOARD_KINDS).optional(),
+  /** Part of the name, maker or machine. */
+  q: z.string().trim().max(120).optional(),
+  limit: z.coerce.number().int().min(1).max(200).default(100),
+  /** Slug of the last board of the page before. */
+  cursor: z.string().max(120).optional(),
+});

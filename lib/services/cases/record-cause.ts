@@ -1,20 +1,13 @@
-import { z } from "zod";
 import { boardFacts } from "../boards/index.ts";
 import { change, lockRecord } from "../change.ts";
 import { demand, memberId, type Ctx } from "../context.ts";
 import { invalid, notFound } from "../errors.ts";
 import { workableCase, type FoundCase } from "./access.ts";
 import { writeFeatures } from "./features.ts";
-import { CauseInput, ProofInput } from "./schema.ts";
+import { CauseInput, RecordProof } from "./schema.ts";
 import { touchedCase } from "./snapshot.ts";
 import { chipId, codeId, placeOfCause, setCure, setExplained, writeCause, writeProof } from "./write-cause.ts";
 import type { Tx } from "#lib/infra/db/index.ts";
-
-const RecordProof = z.strictObject({ cause: z.uuid(), ...ProofInput.shape }).check(({ value, issues }) => {
-  if (value.kind === "soak" && value.minutes === undefined) {
-    issues.push({ code: "custom", input: value, path: ["minutes"], message: "Say for how many minutes it ran." });
-  }
-});
 
 async function factsOf(tx: Tx, found: FoundCase) {
   return found.boardId ? boardFacts(tx, found.boardId) : null;

@@ -1,4 +1,3 @@
-import { z } from "zod";
 import { boardFacts } from "../boards/index.ts";
 import { change } from "../change.ts";
 import { demand, memberId, type Ctx } from "../context.ts";
@@ -6,11 +5,8 @@ import { ServiceError } from "../errors.ts";
 import { workableCase } from "./access.ts";
 import { checkView, type CheckView } from "./check-view.ts";
 import { writeFeatures } from "./features.ts";
-import { CheckInput } from "./schema.ts";
+import { RecordChecks } from "./schema.ts";
 import { nextPosition, writeChecks } from "./write-checks.ts";
-
-/** One check, or a run of pins as one. */
-const RecordChecks = z.array(CheckInput).min(1, "There is no check to record.").max(200, "At most 200 checks at once.");
 
 export interface RecordedChecks {
   checks: CheckView[];

@@ -60,6 +60,12 @@ export const CheckInput = z
   });
 export type CheckInput = z.infer<typeof CheckInput>;
 
+/** One check, or a run of pins as one. */
+export const RecordChecks = z
+  .array(CheckInput)
+  .min(1, "There is no check to record.")
+  .max(200, "At most 200 checks at once.");
+
 export const CureInput = z.strictObject({
   action: z.enum(CURE_ACTIONS),
   description: line(2000).default(""),
@@ -82,6 +88,13 @@ export const ProofInput = z
     }
   });
 export type ProofInput = z.infer<typeof ProofInput>;
+
+/** A proof of a cause that is recorded already. */
+export const RecordProof = z.strictObject({ cause: z.uuid(), ...ProofInput.shape }).check(({ value, issues }) => {
+  if (value.kind === "soak" && value.minutes === undefined) {
+    issues.push({ code: "custom", input: value, path: ["minutes"], message: "Say for how many minutes it ran." });
+  }
+});
 
 export const CauseInput = z.strictObject({
   id: id.optional(),

@@ -74,6 +74,9 @@ export const EvidenceInput = z.strictObject({
 });
 export type EvidenceInput = z.infer<typeof EvidenceInput>;
 
+/** Takes evidence back, or lets it count again. */
+export const RetractEvidence = z.strictObject({ retracted: z.boolean() });
+
 const claim = {
   grade: z.enum(INTERCHANGE_GRADES),
   /** Whether each can stand in for the other. */

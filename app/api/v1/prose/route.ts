@@ -1,8 +1,6 @@
-import { z } from "zod";
 import { proseOf } from "#lib/services/prose/index.ts";
+import { ProseInput } from "#lib/services/prose/schema.ts";
 import { body, json, route } from "#lib/web/http.ts";
-
-const ProseInput = z.strictObject({ text: z.string().max(100_000, "At most 100,000 characters.") });
 
 /** A text as a page would draw it, as a tree of elements: the preview beside an editor. Nothing is stored. */
 export const POST = route({ role: "member", scope: "read" }, async ({ ctx, request }) => {

@@ -1,14 +1,12 @@
-import { z } from "zod";
 import { restoreEvidence, retractEvidence } from "#lib/services/codes/index.ts";
+import { RetractEvidence } from "#lib/services/codes/schema.ts";
 import { body, route } from "#lib/web/http.ts";
 import { recordId } from "#lib/web/record-id.ts";
-
-const Retracted = z.strictObject({ retracted: z.boolean() });
 
 /** Evidence is taken back, never deleted; the same way it is let count again. Only its giver does it, so no version. */
 export const PUT = route({ role: "member", scope: "write" }, async ({ ctx, params, request }) => {
   const id = recordId(params.id, "evidence");
-  const { retracted } = await body(request, Retracted);
+  const { retracted } = await body(request, RetractEvidence);
   await (retracted ? retractEvidence(ctx, id) : restoreEvidence(ctx, id));
   return new Response(null, { status: 204 });
 });
