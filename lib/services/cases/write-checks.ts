@@ -16,7 +16,7 @@ export async function writeChecks(
   const at = ctx.now();
   const rows: Prisma.CheckCreateManyInput[] = [];
   for (const [index, input] of inputs.entries()) {
-    const path = target.path ? `${target.path}.${index}.` : "";
+    const path = target.path ? `${target.path}.${index}.` : `${index}.`;
     const { id, takenAt, repeats, instrument: instrumentId, ...given } = input;
     const instrument = instrumentId ? await instrumentOf(tx, ctx, instrumentId, `${path}instrument`) : null;
     // A check written here a moment ago is one of this case, too.
