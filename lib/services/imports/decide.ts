@@ -63,13 +63,18 @@ function contradictions(here: readonly KnownPin[], file: readonly KnownPin[]): s
   const known = new Set(here.map((pin) => pin.number));
   const differing = here.flatMap((pin) => {
     const other = inFile.get(pin.number);
-    if (!other) return [`pin ${pin.number} (${printed(pin)}) is missing in the file`];
+    if (!other) return isFree(pin) ? [] : [`pin ${pin.number} (${printed(pin)}) is missing in the file`];
     const [mine, theirs] = [directionOf(pin), directionOf(other)];
     if (mine === null || theirs === null || mine === theirs) return [];
     return [`pin ${pin.number} is ${printed(pin)}, ${mine}, here and ${printed(other)}, ${theirs}, in the file`];
   });
-  const more = file.filter((pin) => !known.has(pin.number));
+  const more = file.filter((pin) => !known.has(pin.number) && !isFree(pin));
   return [...differing, ...more.map((pin) => `pin ${pin.number} (${printed(pin)}) is missing here`)];
+}
+
+/** Drawings often leave out the pins that are not connected. */
+function isFree({ type }: KnownPin): boolean {
+  return type === "no-connect";
 }
 
 /** What a pin does to the line it is on, as far as its type tells: kinds of output are one, no type contradicts nothing. */
@@ -79,7 +84,6 @@ function directionOf({ type, role }: KnownPin): string | null {
     case "input":
       return "an input";
     case "output":
-    case "three-state":
     case "open-collector":
     case "open-emitter":
       return "an output";
@@ -91,6 +95,8 @@ function directionOf({ type, role }: KnownPin): string | null {
     case "no-connect":
     case "do-not-connect":
       return "not connected";
+    // Drawn for lines that go one way and for lines that go both.
+    case "three-state":
     case "passive":
     case "unspecified":
       return null;
@@ -99,7 +105,10 @@ function directionOf({ type, role }: KnownPin): string | null {
 
 function namedOtherwise(here: readonly KnownPin[], file: readonly KnownPin[]): number {
   const inFile = new Map(file.map((pin) => [pin.number, pin]));
-  return here.filter((pin) => pin.name.toLowerCase() !== inFile.get(pin.number)?.name.toLowerCase()).length;
+  return here.filter((pin) => {
+    const other = inFile.get(pin.number);
+    return other && other.name.toLowerCase() !== pin.name.toLowerCase();
+  }).length;
 }
 
 function printed(pin: KnownPin): string {

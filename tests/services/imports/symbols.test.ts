@@ -152,7 +152,9 @@ describe("a symbol library", () => {
       ...table,
       pins: table?.pins.map((one) => (one.number === "2" ? { ...one, type: "input" } : one)),
     };
-    await createChip(ctx, byHand("INV6", "OUT"));
+    const [free] = byHand("INV6", "OUT").packages;
+    const withFreePin = { ...free, pins: [...(free?.pins ?? []), { number: "5", name: "NC", type: "no-connect" }] };
+    await createChip(ctx, { ...byHand("INV6", "OUT"), packages: [withFreePin] });
     await createChip(ctx, { ...byHand("INV7", "Y"), packages: [contradicted] });
     const planned = await plan("hand.kicad_sym", library(inverter("INV6", "Y"), inverter("INV7", "Y")));
     expect(planned.symbols).toMatchObject([
@@ -171,7 +173,7 @@ describe("a symbol library", () => {
     expect(await readChip(ctx, "inv6")).toMatchObject({
       version: 1,
       source: "",
-      packages: [{ pins: [{ role: "data" }, {}, {}, { supply: 5 }] }],
+      packages: [{ pins: [{ role: "data" }, {}, {}, { supply: 5 }, { name: "NC" }] }],
     });
   });
 
