@@ -1,5 +1,11 @@
 export { readCheckRun } from "./check-run.ts";
 export type { CheckEntry } from "./check-run.ts";
+export { printContactLines, readContactLines } from "./contact-lines.ts";
+export type { ContactLine, ContactLines } from "./contact-lines.ts";
+export { printNetLines, readNetLines } from "./net-lines.ts";
+export type { LineProblem, NetLine, NetLines } from "./net-lines.ts";
+export { printPartLine, readPartLines } from "./part-lines.ts";
+export type { PartLine, PartLines, PrintedPart } from "./part-lines.ts";
 export { readPartsList } from "./parts-list.ts";
 export type { PartsList, PartsListProblem, PartsListRow } from "./parts-list.ts";
 export { LONGEST_RUN, readPlaceRun } from "./place-run.ts";

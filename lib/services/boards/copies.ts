@@ -3,6 +3,19 @@ import { demand, memberId, type Ctx } from "../context.ts";
 import { invalid, notFound } from "../errors.ts";
 import { CopyInput } from "./schema.ts";
 
+const COPY = {
+  tag: true,
+  serial: true,
+  modifications: true,
+  jumpers: true,
+  contents: true,
+  works: true,
+  notes: true,
+  version: true,
+  owner: { select: { handle: true } },
+  revision: { select: { name: true } },
+} as const;
+
 /** Adds a copy: one real board with its serial, modifications and owner. */
 export async function createCopy(ctx: Ctx, raw: unknown): Promise<{ id: string; version: number }> {
   const input = CopyInput.parse(raw);
@@ -19,9 +32,12 @@ export async function createCopy(ctx: Ctx, raw: unknown): Promise<{ id: string; 
       return { value: made, did: "copy.create", touched: [{ kind: "copy", id: made.id, version: 1, snapshot: input }] };
     });
   } catch (error) {
-    if (isDuplicate(error)) throw invalid("tag", `There is a copy of this board with the tag "${input.tag}" already.`);
-    throw error;
+    throw tagTaken(error, input.tag);
   }
+}
+
+function tagTaken(error: unknown, tag: string): unknown {
+  return isDuplicate(error) ? invalid("tag", `There is a copy of this board with the tag "${tag}" already.`) : error;
 }
 
 /** Rewrites a copy's record. Throws `stale` where someone was first. */
@@ -33,21 +49,25 @@ export async function updateCopy(
 ): Promise<{ id: string; version: number }> {
   const { id: _same, ...input } = CopyInput.parse(raw);
   demand(ctx.actor, "member", "write");
-  return change(ctx, "member", async (tx) => {
-    await lockRecord(tx, "BoardCopy", id, version, () => tx.boardCopy.findUnique({ where: { id } }));
-    const { board: slug, owner, revision, ...plain } = input;
-    const links = await copyLinks(tx, ctx, slug, revision, owner);
-    const updated = await tx.boardCopy.update({
-      where: { id },
-      data: { ...plain, ...links, version: { increment: 1 }, updatedAt: ctx.now() },
-      select: { id: true, version: true },
+  try {
+    return await change(ctx, "member", async (tx) => {
+      await lockRecord(tx, "BoardCopy", id, version, () => tx.boardCopy.findUnique({ where: { id }, select: COPY }));
+      const { board: slug, owner, revision, ...plain } = input;
+      const links = await copyLinks(tx, ctx, slug, revision, owner);
+      const updated = await tx.boardCopy.update({
+        where: { id },
+        data: { ...plain, ...links, version: { increment: 1 }, updatedAt: ctx.now() },
+        select: { id: true, version: true },
+      });
+      return {
+        value: updated,
+        did: "copy.update",
+        touched: [{ kind: "copy", id, version: updated.version, snapshot: input }],
+      };
     });
-    return {
-      value: updated,
-      did: "copy.update",
-      touched: [{ kind: "copy", id, version: updated.version, snapshot: input }],
-    };
-  });
+  } catch (error) {
+    throw tagTaken(error, input.tag);
+  }
 }
 
 async function copyLinks(

@@ -100,6 +100,7 @@ async function writePlacements(
     tx,
     placements.flatMap((one) => one.code ?? []),
   );
+  const codeBefore = await codesOfBoard(tx, boardId);
   await tx.placement.deleteMany({ where: { boardId } });
   await tx.placement.createMany({
     data: placements.map(({ chip, code, ...placement }, position) => ({
@@ -109,10 +110,27 @@ async function writePlacements(
       ...placement,
       designator: placement.designator.toUpperCase(),
       chipId: chip ? (chips.get(chip) ?? null) : null,
-      codeId: code ? (codes.get(normalForm(code)) ?? null) : null,
+      codeId: code
+        ? (codeBefore.get(codePlace(placement.designator, code)) ?? codes.get(normalForm(code)) ?? null)
+        : null,
       value: placement.value || (code ?? ""),
     })),
   });
+}
+
+function codePlace(designator: string, code: string): string {
+  return `${designator.toUpperCase()} ${normalForm(code)}`;
+}
+
+/** The codes that are fitted now: one that another house prints as well keeps the record that was chosen. */
+async function codesOfBoard(tx: Tx, boardId: string): Promise<Map<string, string>> {
+  const rows = await tx.placement.findMany({
+    where: { boardId, codeId: { not: null } },
+    select: { designator: true, code: { select: { id: true, code: true } } },
+  });
+  return new Map(
+    rows.flatMap(({ designator, code }) => (code ? [[codePlace(designator, code.code), code.id] as const] : [])),
+  );
 }
 
 /** Records by normal form, where exactly one prints it. */
