@@ -1,6 +1,9 @@
+import path from "node:path";
 import { defineConfig } from "vitest/config";
 
 export default defineConfig({
+  // Next's bundler replaces this guard by nothing on the server, and so do tests of server code.
+  resolve: { alias: { "server-only": path.resolve("node_modules/server-only/empty.js") } },
   test: {
     root: ".",
     pool: "forks",
