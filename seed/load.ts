@@ -76,7 +76,10 @@ export async function loadDemoClub(ctx: Ctx, newest: Date, progress: Progress): 
     ignoringKnown(createHouse(keeper, { id: demoId("house", one.slug, began), ...one })),
   );
   await each("chips", chips, (one) => createChip(keeper, chipInput(one, began)));
-  await each("part codes", codes, (one) => ignoringKnown(createCode(keeper, codeInput(one, began))));
+  await each("part codes", codes, (one) => {
+    const provenance = { memberId: memberOf(one.sightings[0]?.member ?? "mirela").id, at: began };
+    return ignoringKnown(createCode(keeper, codeInput(one, began), provenance));
+  });
   await each("boards", boards, async (one) => {
     await createBoard(keeper, boardInput(one, began));
     for (const copy of one.copies) await loadCopy(keeper, one.slug, copy);

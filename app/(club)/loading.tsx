@@ -1,3 +1,0 @@
-import { Loading } from "#lib/ui/loading.tsx";
-
-export default Loading;
