@@ -1,3 +1,4 @@
+import { isNotTaken, printReading, readReading } from "#lib/core/quantity/index.ts";
 import type { CheckKind, Lead, PowerState, Trial, TrialOutcome, Verdict } from "#lib/core/shared/index.ts";
 import { NO_OPTIONS, type BenchBoard, type CheckToSend, type UnderstoodCheck, entryOfFields } from "./bench-entry.ts";
 
@@ -66,6 +67,13 @@ export function withChecks(have: readonly BenchCheck[], fresh: readonly BenchChe
     if (!before || before.version <= check.version) byId.set(check.id, check);
   }
   return [...byId.values()].toSorted((a, b) => a.position - b.position);
+}
+
+/** The reading as understood (`612 mV`); as typed where it could not be. */
+export function shownReading({ measured, kind }: Pick<BenchCheck, "measured" | "kind">): string {
+  if (isNotTaken(measured)) return "not taken";
+  const read = readReading(measured, kind);
+  return read.ok ? printReading(read.value) : measured;
 }
 
 /** What the server will make of a check that it does not have yet. */

@@ -270,7 +270,8 @@ export function checksToSend(
     ...(when.trim() !== "" && { when: when.trim() }),
     ...(power !== null && { power }),
     ...(expected.trim() !== "" && { expected: expected.trim() }),
-    measured: check.measured,
+    // A place that was left out is sent as one: its dash is no reading.
+    measured: isNotTaken(check.measured) ? "" : check.measured,
     ...(check.what !== null && { what: check.what }),
     ...(check.outcome !== null && { outcome: check.outcome }),
     ...(note.trim() !== "" && { note: note.trim() }),

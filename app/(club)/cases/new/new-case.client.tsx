@@ -89,7 +89,7 @@ export function NewCaseForm({ board, symptoms, given }: NewCaseFormProps) {
             name="copy"
             ownWords
             options={board.copies}
-            hint="What is written on its bag; a new tag makes a new copy."
+            placeholder="what is written on its bag"
             optional
             error={problemAt(problems, "copy")}
           />
@@ -132,10 +132,28 @@ export function NewCaseForm({ board, symptoms, given }: NewCaseFormProps) {
 
 /** The cautions of the board, before anything else. Only what can kill asks for a tick, and a missing one stops nothing. */
 function Cautions({ cautions }: { cautions: readonly BoardCaution[] }) {
-  return cautions.map((caution) => (
-    <Caution key={caution.key} harms={caution.tick ? "people" : "board"} title={caution.title}>
-      <p>{caution.text}</p>
-      {caution.tick && <CheckboxField label="I have read this" name="tick" value={caution.key} />}
-    </Caution>
-  ));
+  const quiet = cautions.filter((caution) => !caution.tick);
+  return (
+    <>
+      {cautions
+        .filter((caution) => caution.tick)
+        .map((caution) => (
+          <Caution key={caution.key} harms="people" title={caution.title}>
+            <p>{caution.text}</p>
+            <CheckboxField label="I have read this" name="tick" value={caution.key} />
+          </Caution>
+        ))}
+      {quiet.length > 0 && (
+        <Caution harms="board" title="before you begin on this board">
+          <ul>
+            {quiet.map((caution) => (
+              <li key={caution.key}>
+                <b>{caution.title}:</b> {caution.text}
+              </li>
+            ))}
+          </ul>
+        </Caution>
+      )}
+    </>
+  );
 }

@@ -20,7 +20,7 @@ interface NewCasePageProps {
 export default async function NewCasePage({ searchParams }: NewCasePageProps) {
   const query = await searchParams;
   const ctx = await pageCtx();
-  if (ctx.actor.kind !== "member") redirect("/signin");
+  if (ctx.actor.kind !== "member") redirect(`/signin?next=${encodeURIComponent(addressOf(query))}`);
   const from = await earlierCase(ctx, first(query.openedFrom));
   const slug = first(query.board) || (from?.board ?? "");
   const [board, symptoms] = await Promise.all([chosenBoard(ctx, slug), symptomVocabulary(ctx)]);
@@ -58,6 +58,12 @@ export default async function NewCasePage({ searchParams }: NewCasePageProps) {
       />
     </>
   );
+}
+
+/** Where to come back to after signing in. */
+function addressOf(query: Record<string, string | string[] | undefined>): string {
+  const pairs = Object.entries(query).flatMap(([name, value]) => [value ?? []].flat().map((one) => [name, one]));
+  return pairs.length === 0 ? "/cases/new" : `/cases/new?${new URLSearchParams(pairs)}`;
 }
 
 function first(value: string | string[] | undefined): string {

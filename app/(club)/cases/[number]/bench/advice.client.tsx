@@ -125,6 +125,8 @@ interface SimilarProps {
   hasFailed: boolean;
 }
 
+/** Cases shown at once; the rest opens. */
+const SHOWN_CASES = 4;
 const SHOWN_REASONS = 3;
 
 function Similar({ similar, moves, hasFailed }: SimilarProps) {
@@ -137,33 +139,46 @@ function Similar({ similar, moves, hasFailed }: SimilarProps) {
       </p>
     );
   }
+  const row = (one: BenchAdvice["similar"][number]) => (
+    <SimilarCase key={one.case} one={one} move={moves.get(String(one.case))} />
+  );
   return (
-    <ol className={styles.similar}>
-      {similar.map((one) => (
-        <li key={one.case}>
-          <p className={styles.causeHead}>
-            <Link prefetch={false} href={`/cases/${one.case}`}>
-              {one.title}
-            </Link>{" "}
-            <span className={styles.from}>case {one.case}</span> <Moved move={moves.get(String(one.case))} />
-          </p>
-          <Bar value={one.score} word={matchWord(one.score)} />
-          <Reasons label="Alike" words={one.matched.slice(0, SHOWN_REASONS)} shape="equals" />
-          <Reasons label="Against" words={one.contradicted.slice(0, SHOWN_REASONS)} shape="cross" />
-          {one.cause && (
-            <p>
-              <b>Cause:</b> {one.cause}
-            </p>
-          )}
-          {one.cure && (
-            <p>
-              <b>Cure:</b> {one.cure}
-            </p>
-          )}
-          <MoreReasons one={one} />
-        </li>
-      ))}
-    </ol>
+    <>
+      <ol className={styles.similar}>{similar.slice(0, SHOWN_CASES).map(row)}</ol>
+      {similar.length > SHOWN_CASES && (
+        <details className={styles.more}>
+          <summary>{similar.length - SHOWN_CASES} more</summary>
+          <ol className={styles.similar}>{similar.slice(SHOWN_CASES).map(row)}</ol>
+        </details>
+      )}
+    </>
+  );
+}
+
+function SimilarCase({ one, move }: { one: BenchAdvice["similar"][number]; move: Move | undefined }) {
+  return (
+    <li>
+      <p className={styles.causeHead}>
+        <Link prefetch={false} href={`/cases/${one.case}`}>
+          {one.title}
+        </Link>{" "}
+        <span className={styles.from}>case {one.case}</span> <Moved move={move} />
+      </p>
+      <Bar value={one.score} word={matchWord(one.score)} />
+      <Reasons label="Alike" words={one.matched.slice(0, SHOWN_REASONS)} shape="equals" />
+      <Reasons label="Against" words={one.contradicted.slice(0, SHOWN_REASONS)} shape="cross" />
+      {one.cause && (
+        <p>
+          <b>Cause:</b> {one.cause}
+        </p>
+      )}
+      {one.cure && (
+        <p>
+          <b>Cure:</b> {one.cure}
+        </p>
+      )}
+      <MoreReasons one={one} />
+    </li>
   );
 }
 

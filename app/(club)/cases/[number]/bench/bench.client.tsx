@@ -1,6 +1,6 @@
 "use client";
 
-import { useCallback, useEffect, useMemo, useRef, useState } from "react";
+import { useCallback, useEffect, useMemo, useRef, useState, type ReactNode } from "react";
 import { v7 } from "uuid";
 import type { BoardFacts, Caution, PlaceFacts } from "#lib/core/board/index.ts";
 import type { BenchAdvice } from "#lib/ui/bench-advice.ts";
@@ -44,6 +44,8 @@ export interface BenchProps {
   advice: BenchAdvice;
   photos: readonly BenchPhoto[];
   zone: string;
+  /** The head of the page: within, since the entry can only stay in sight over what it stands in. */
+  children: ReactNode;
 }
 
 const EMPTY_TEXT: EntryText = { mode: "line", line: "", at: "", reading: "", round: 0 };
@@ -70,6 +72,8 @@ export function Bench(props: BenchProps) {
   const [problem, setProblem] = useState("");
   /** The refused reading that is being corrected: it goes when its replacement is recorded. */
   const [correcting, setCorrecting] = useState<string | null>(null);
+  /** Goes up with each record, so that the list then shows its end. */
+  const [recorded, setRecorded] = useState(0);
   const lineInput = useRef<HTMLInputElement>(null);
   const end = useRef<HTMLDivElement>(null);
 
@@ -95,6 +99,14 @@ export function Bench(props: BenchProps) {
     document.addEventListener("keydown", onKey);
     return () => document.removeEventListener("keydown", onKey);
   }, [focusLine]);
+
+  useEffect(() => {
+    // The entry lies over the end of the window, so the list has to end above it.
+    const dock = end.current?.closest("div[data-bench]")?.querySelector<HTMLElement>("[data-dock]");
+    if (recorded === 0 || !end.current || !dock) return;
+    end.current.style.scrollMarginBottom = `${dock.offsetHeight}px`;
+    end.current.scrollIntoView({ block: "nearest" });
+  }, [recorded]);
 
   function changeText(next: Partial<EntryText>) {
     setText((now) => ({ ...now, ...next }));
@@ -132,14 +144,16 @@ export function Bench(props: BenchProps) {
     setText((now) => cleared(now, stepPlace(board, now.at, 1)));
     if (first && checks.length === 1) setSaid(`Recorded ${first.at} ${first.shown}, ${VERDICT_WORDS[first.verdict]}.`);
     else setSaid(`Recorded ${checks.length} checks.`);
-    requestAnimationFrame(() => end.current?.scrollIntoView({ block: "nearest" }));
+    setRecorded((now) => now + 1);
   }
 
   function correct(item: OutboxItem) {
     const [check] = item.checks;
+    const guessed = entryOfLine(item.line, NO_OPTIONS, board);
+    const isGuess = guessed.state !== "empty" && guessed.checks[0]?.kind === check?.kind;
     setCorrecting(item.id);
     begin(item.line, {
-      kind: item.line.includes(check?.kind ?? "") ? null : (check?.kind ?? null),
+      kind: isGuess ? null : (check?.kind ?? null),
       what: check?.what ?? null,
       expected: check?.expected ?? "",
       when: check?.when ?? "",
@@ -152,8 +166,9 @@ export function Bench(props: BenchProps) {
   const own = waiting.items.filter((item) => item.case === caseNumber);
   const addPhoto = (photo: BenchPhoto) => setPhotos((now) => [...now, photo]);
   return (
-    <div className={styles.bench}>
+    <div className={styles.bench} data-bench>
       <div className={styles.work}>
+        <div>{props.children}</div>
         <CautionList caseNumber={caseNumber} cautions={cautions} ticked={ticked} />
         <div className={styles.listArea}>
           <Section id="checks" title="Checks" count={data.checks.length - data.going.length}>

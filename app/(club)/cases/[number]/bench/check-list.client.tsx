@@ -2,7 +2,7 @@
 
 import { memo, useState, type ReactNode } from "react";
 import { checkCautions, type Caution } from "#lib/core/board/index.ts";
-import { previewOf, type BenchCheck } from "#lib/ui/bench-checks.ts";
+import { previewOf, shownReading, type BenchCheck } from "#lib/ui/bench-checks.ts";
 import type { BenchBoard } from "#lib/ui/bench-entry.ts";
 import type { OutboxItem } from "#lib/ui/bench-outbox.ts";
 import { Button } from "#lib/ui/button.tsx";
@@ -76,8 +76,7 @@ export function CheckList(props: CheckListProps) {
                 repeatedAs={repeated.get(check.id) ?? null}
                 repeatedNumber={number.get(repeated.get(check.id)?.id ?? "") ?? null}
                 caution={newCaution(cautions, check, here[index - 1])}
-                isOwn={check.by?.handle === member}
-                zone={zone}
+                who={whoAndWhen(check, here[index - 1], member, zone)}
                 onEdit={setOpen}
                 onRepeat={onRepeat}
               />
@@ -98,6 +97,29 @@ export function CheckList(props: CheckListProps) {
       ))}
     </>
   );
+}
+
+/** A reading without an expectation is noted, and the word says so already. */
+function hasReason({ verdict, unreadable }: BenchCheck): boolean {
+  return verdict !== "noted" || unreadable !== "";
+}
+
+function whoAndWhen(check: BenchCheck, before: BenchCheck | undefined, member: string, zone: string): string {
+  const [day, clock] = dayAndClock(check, zone);
+  const isSamePerson = before?.by?.handle === check.by?.handle;
+  const isSameDay = before !== undefined && dayAndClock(before, zone)[0] === day;
+  const name = check.by?.handle === member ? "You" : (check.by?.name ?? "A member who left");
+  return [before && isSamePerson ? "" : name, isSameDay ? "" : day, clock].filter(Boolean).join(", ");
+}
+
+function dayAndClock({ takenAt }: BenchCheck, zone: string): [day: string, clock: string] {
+  const day = timeText(takenAt, zone);
+  return [
+    day,
+    timeText(takenAt, zone, true)
+      .slice(day.length)
+      .replace(/^[, ]+/, ""),
+  ];
 }
 
 function rowClass(verdict: BenchCheck["verdict"]): string {
@@ -123,20 +145,20 @@ interface CheckRowProps {
   repeatedAs: BenchCheck | null;
   repeatedNumber: number | null;
   caution: string;
-  isOwn: boolean;
-  zone: string;
+  /** By whom and when, as far as it differs from the check before. */
+  who: string;
   onEdit: (id: string) => void;
   onRepeat: (check: BenchCheck) => void;
 }
 
 const CheckRow = memo(function CheckRow(props: CheckRowProps) {
-  const { check, number, repeats, repeatedAs, repeatedNumber, caution, isOwn, zone, onEdit, onRepeat } = props;
+  const { check, number, repeats, repeatedAs, repeatedNumber, caution, who, onEdit, onRepeat } = props;
   const isFailed = check.verdict === "out-of-spec";
   return (
     <>
       <RowHead number={number} verdict={check.verdict}>
         <Place at={check.at} to={check.to} unknown={!check.placeKnown} />
-        <QuantityText text={check.measured || "not taken"} strong />
+        <QuantityText text={shownReading(check)} strong />
       </RowHead>
       <div className={styles.about}>
         <p>
@@ -146,7 +168,7 @@ const CheckRow = memo(function CheckRow(props: CheckRowProps) {
               , expected <QuantityText text={check.expected} />
             </>
           )}
-          {check.because !== "" && <>. {check.because}</>}
+          . {hasReason(check) && check.because} {who}
         </p>
         {check.chosenVerdict && (
           <p>
@@ -166,9 +188,6 @@ const CheckRow = memo(function CheckRow(props: CheckRowProps) {
             <span>{caution}</span>
           </p>
         )}
-        <p className={styles.from}>
-          {isOwn ? "you" : (check.by?.name ?? "a member who left")}, {timeText(check.takenAt, zone, true)}
-        </p>
       </div>
       <div className={styles.rowButtons}>
         {isFailed && !repeatedAs && (
@@ -226,7 +245,7 @@ function WaitingRows({ item, board, onCorrect, onDrop }: WaitingRowsProps) {
           <li key={check.id} className={classNames(rowClass(preview?.verdict ?? "noted"), styles.waiting)}>
             <RowHead number={null} verdict={preview?.verdict ?? "noted"}>
               <Place at={check.at} to={check.to ?? ""} unknown={preview?.known === false} />
-              <QuantityText text={check.measured || "not taken"} strong />
+              <QuantityText text={shownReading(check)} strong />
             </RowHead>
             <div className={styles.about}>
               <p>
@@ -241,6 +260,7 @@ function WaitingRows({ item, board, onCorrect, onDrop }: WaitingRowsProps) {
                 )}
               </p>
             </div>
+            <div className={styles.rowButtons} />
           </li>
         );
       })}

@@ -66,12 +66,12 @@ export function Dock(props: DockProps) {
   const check = entry.state === "empty" ? undefined : entry.checks[0];
   const fieldProblem = entry.state === "unfinished" && entry.field !== null ? entry : null;
   return (
-    <section className={classNames(styles.dock, "no-print")} aria-label="Enter a check">
+    <section className={classNames(styles.dock, "no-print")} aria-label="Enter a check" data-dock>
       <WaitingCount outbox={outbox} caseNumber={caseNumber} onRetry={onRetry} />
       <div aria-live="polite">
-        <Preview entry={entry} cautions={cautions} sheets={sheets} />
+        <Preview entry={entry} cautions={cautions} sheets={sheets} isShort={text.mode === "pad"} />
       </div>
-      {found && board.facts && (
+      {found && board.facts && text.mode !== "pad" && (
         <details className={styles.dockLookUp}>
           <summary>Look up {placeName(found)}</summary>
           <LookUp found={found} facts={board.facts} sheets={sheets} />
@@ -82,8 +82,9 @@ export function Dock(props: DockProps) {
           <Shape name="cross" /> {problem}
         </p>
       )}
+      {/* The method keeps an Enter that comes before the script from loading the page anew. */}
       <form
-        className={styles.entry}
+        method="dialog"
         onSubmit={(event) => {
           event.preventDefault();
           onRecord();
@@ -100,19 +101,18 @@ export function Dock(props: DockProps) {
           </div>
         )}
         {text.mode === "pad" && (
-          <>
-            <PadPlace {...props} />
-            <NumberPad
-              at={text.at}
-              reading={text.reading}
-              kind={check?.kind ?? options.kind ?? "dc-voltage"}
-              onReading={(reading) => changeText({ reading })}
-              previous={stepPlace(board, text.at, -1)}
-              next={stepPlace(board, text.at, 1)}
-              onStep={(at) => changeText({ at, reading: "", round: text.round + 1 })}
-              onSave={onRecord}
-            />
-          </>
+          <NumberPad
+            at={text.at}
+            reading={text.reading}
+            kind={check?.kind ?? options.kind ?? "dc-voltage"}
+            onReading={(reading) => changeText({ reading })}
+            previous={stepPlace(board, text.at, -1)}
+            next={stepPlace(board, text.at, 1)}
+            onStep={(at) => changeText({ at, reading: "", round: text.round + 1 })}
+            onSave={onRecord}
+            placeBox={<PlaceBox {...props} />}
+            kindChoice={<PadKind {...props} />}
+          />
         )}
         {text.mode === "line" && <Kept options={options} change={changeOptions} />}
         <div className={styles.tools}>
@@ -215,27 +215,22 @@ function PlaceAndReading(props: DockProps) {
   );
 }
 
-function PadPlace(props: DockProps) {
-  const { entry, options, changeOptions } = props;
+function PadKind({ entry, options, changeOptions }: DockProps) {
   const check = entry.state === "empty" ? undefined : entry.checks[0];
   return (
-    <div className={styles.placeAndReading}>
-      <PlaceBox {...props} />
-      <label className={styles.padKind}>
-        <span>Kind</span>
-        <select
-          value={options.kind ?? ""}
-          onChange={(event) => changeOptions({ kind: PAD_KINDS.find((kind) => kind === event.target.value) ?? null })}
-        >
-          <option value="">{check ? `guessed: ${CHECK_KIND_WORDS[check.kind]}` : "guessed"}</option>
-          {PAD_KINDS.map((kind) => (
-            <option key={kind} value={kind}>
-              {CHECK_KIND_WORDS[kind]}
-            </option>
-          ))}
-        </select>
-      </label>
-    </div>
+    <select
+      className={styles.padKind}
+      aria-label="Kind"
+      value={options.kind ?? ""}
+      onChange={(event) => changeOptions({ kind: PAD_KINDS.find((kind) => kind === event.target.value) ?? null })}
+    >
+      <option value="">{check ? `guess: ${CHECK_KIND_WORDS[check.kind]}` : "guess the kind"}</option>
+      {PAD_KINDS.map((kind) => (
+        <option key={kind} value={kind}>
+          {CHECK_KIND_WORDS[kind]}
+        </option>
+      ))}
+    </select>
   );
 }
 
@@ -298,7 +293,8 @@ function WaitingCount({ outbox, caseNumber, onRetry }: Pick<DockProps, "outbox" 
             {readings === 1 ? "1 reading waits" : `${readings} readings wait`} for the server
             {outbox.isSignedOut && (
               <>
-                : you are signed out. <Link href="/signin">Sign in</Link> and they are sent
+                : you are signed out. <Link href={`/signin?next=/cases/${caseNumber}/bench`}>Sign in</Link> and they are
+                sent
               </>
             )}
             {!outbox.isKept && ". This browser keeps nothing: leave this page open until they are sent"}.

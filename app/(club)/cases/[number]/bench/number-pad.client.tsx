@@ -1,5 +1,6 @@
 "use client";
 
+import type { ReactNode } from "react";
 import type { CheckKind } from "#lib/core/shared/index.ts";
 import { PAD_KEYS, padText, type PadKey } from "#lib/ui/bench-pad.ts";
 import { buttonClass } from "#lib/ui/button.tsx";
@@ -17,12 +18,17 @@ interface NumberPadProps {
   onStep: (at: string) => void;
   /** Records the reading and goes on to the next place. */
   onSave: () => void;
+  /** The box for the place, between the steps. */
+  placeBox: ReactNode;
+  /** The choice of the kind, beside the reading. */
+  kindChoice: ReactNode;
 }
 
 const DIGITS = ["7", "8", "9", "4", "5", "6", "1", "2", "3"] as const;
 
 /** Large keys for one thumb: digits, prefixes and words of this kind of check, and steps from pin to pin. */
-export function NumberPad({ at, reading, kind, onReading, previous, next, onStep, onSave }: NumberPadProps) {
+export function NumberPad(props: NumberPadProps) {
+  const { at, reading, kind, onReading, previous, next, onStep, onSave, placeBox, kindChoice } = props;
   const { units, words } = PAD_KEYS[kind];
   const press = (key: PadKey) => onReading(padText(reading, key));
   return (
@@ -31,12 +37,16 @@ export function NumberPad({ at, reading, kind, onReading, previous, next, onStep
         <button type="button" disabled={previous === null} onClick={() => previous && onStep(previous)}>
           <span aria-hidden="true">◂</span> {previous ?? "first"}
         </button>
-        <output className={styles.padReading} aria-label={`Reading at ${at || "no place yet"}`}>
-          {reading || "…"}
-        </output>
+        {placeBox}
         <button type="button" disabled={next === null} onClick={() => next && onStep(next)}>
           {next ?? "last"} <span aria-hidden="true">▸</span>
         </button>
+      </div>
+      <div className={styles.padShown}>
+        {kindChoice}
+        <output className={styles.padReading} aria-label={`Reading at ${at || "no place yet"}`}>
+          {reading || <span className={styles.padEmpty}>reading</span>}
+        </output>
       </div>
       {words.length > 0 && (
         <div className={styles.padWords}>

@@ -22,7 +22,7 @@ export function OptionFields({ options, change, check, problem }: OptionFieldsPr
   const id = useId();
   const at = (field: EntryField) => (problem?.field === field ? problem.problem : undefined);
   const isTrial = check?.kind === "trial" || options.kind === "trial";
-  const guess = check && check.kindFrom !== "chosen" ? `as typed: ${CHECK_KIND_WORDS[check.kind]}` : "as typed";
+  const guess = check && check.kindFrom !== "chosen" ? `guess: ${CHECK_KIND_WORDS[check.kind]}` : "guess";
   return (
     <>
       <FieldRow>

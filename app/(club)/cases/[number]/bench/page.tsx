@@ -39,7 +39,21 @@ export default async function BenchPage({ params }: BenchPageProps) {
   ]);
   const symptoms = view.symptoms.map((symptom) => symptom.label);
   return (
-    <>
+    <Bench
+      caseNumber={number}
+      caseId={view.id}
+      member={ctx.actor.handle}
+      facts={ground.facts}
+      sheets={ground.sheets}
+      cautions={ground.facts ? boardCautions(ground.facts) : []}
+      ticked={ticked}
+      checks={view.checks}
+      advice={advice}
+      photos={photos
+        .filter((photo) => photo.kind === "photo")
+        .map(({ id, url, thumb, name }) => ({ id, url, thumb, name }))}
+      zone={(await runtime()).env.CLUB_TIME_ZONE}
+    >
       <PageHead
         kind={
           <>
@@ -58,22 +72,7 @@ export default async function BenchPage({ params }: BenchPageProps) {
           </>
         }
       />
-      <Bench
-        caseNumber={number}
-        caseId={view.id}
-        member={ctx.actor.handle}
-        facts={ground.facts}
-        sheets={ground.sheets}
-        cautions={ground.facts ? boardCautions(ground.facts) : []}
-        ticked={ticked}
-        checks={view.checks}
-        advice={advice}
-        photos={photos
-          .filter((photo) => photo.kind === "photo")
-          .map(({ id, url, thumb, name }) => ({ id, url, thumb, name }))}
-        zone={(await runtime()).env.CLUB_TIME_ZONE}
-      />
-    </>
+    </Bench>
   );
 }
 

@@ -17,15 +17,18 @@ interface PreviewProps {
   cautions: readonly Caution[];
   /** Sheet of the drawings by designator. */
   sheets: Readonly<Record<string, string>>;
+  /** Two lines at most, where the keys need the room. */
+  isShort?: boolean;
 }
 
 /** What was understood of the line so far: place, kind, expectation, verdict and why. */
-export function Preview({ entry, cautions, sheets }: PreviewProps) {
+export function Preview({ entry, cautions, sheets, isShort = false }: PreviewProps) {
   if (entry.state === "empty") return null;
   const [first] = entry.checks;
   return (
     <div className={styles.preview}>
-      {first && entry.checks.length === 1 && <OneCheck check={first} cautions={cautions} sheets={sheets} />}
+      {first && isShort && <ShortCheck check={first} cautions={cautions} />}
+      {first && !isShort && entry.checks.length === 1 && <OneCheck check={first} cautions={cautions} sheets={sheets} />}
       {first && entry.checks.length > 1 && <RunOfChecks checks={entry.checks} cautions={cautions} />}
       {entry.state === "unfinished" && !isOnlyMissing(entry) && <p className={styles.hint}>{entry.problem}</p>}
     </div>
@@ -35,6 +38,26 @@ export function Preview({ entry, cautions, sheets }: PreviewProps) {
 /** Half a line needs no complaint: the place is understood, and the reading is still to come. */
 function isOnlyMissing(entry: Extract<Entry, { state: "unfinished" }>): boolean {
   return entry.field === null && entry.checks.length === 1 && entry.checks[0]?.measured === "";
+}
+
+function ShortCheck({ check, cautions }: { check: UnderstoodCheck; cautions: readonly Caution[] }) {
+  const name = check.found?.pin?.name ?? check.found?.connectorPin ?? check.found?.net?.name;
+  return (
+    <>
+      <p className={styles.understood}>
+        <Place at={check.at} unknown={!check.known} />
+        {name && <span>{name}</span>}
+        {check.expected !== "" && (
+          <span>
+            expected <QuantityText text={check.expected} />
+          </span>
+        )}
+        {check.measured !== "" && <Verdict verdict={check.verdict} large />}
+        {check.unreadable !== "" && <span className={styles.unknownPlace}>{check.unreadable}</span>}
+      </p>
+      <CheckCautions cautions={cautions} check={check} />
+    </>
+  );
 }
 
 function OneCheck({ check, cautions, sheets }: { check: UnderstoodCheck } & Omit<PreviewProps, "entry">) {
@@ -62,7 +85,7 @@ function OneCheck({ check, cautions, sheets }: { check: UnderstoodCheck } & Omit
         <p className={styles.verdictLine}>
           <QuantityText text={check.shown} strong />
           <Verdict verdict={check.verdict} large />
-          <span>{check.because}</span>
+          {(check.verdict !== "noted" || check.unreadable !== "") && <span>{check.because}</span>}
         </p>
       )}
       <CheckCautions cautions={cautions} check={check} />

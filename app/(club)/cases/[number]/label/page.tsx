@@ -46,7 +46,10 @@ export default async function LabelPage({ params }: LabelPageProps) {
       <div className={styles.label}>
         <QrCode text={address} label={`Case ${view.number}`} size="25mm" />
         <div className={styles.words}>
-          <p className={styles.number}>{view.number}</p>
+          <p className={styles.number}>
+            <span className={styles.small}>Case </span>
+            {view.number}
+          </p>
           <p className={styles.board}>{view.boardName ?? "Board without a record"}</p>
           <p className={styles.small}>
             {view.copy && <b>{view.copy} </b>}
