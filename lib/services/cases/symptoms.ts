@@ -1,5 +1,6 @@
 import type { Tx } from "#lib/infra/db/index.ts";
 import { memberId, type Ctx } from "../context.ts";
+import { visibleCases } from "../visible-cases.ts";
 
 /** The address form of a symptom: `No picture!` → `no-picture`. */
 export function symptomSlug(label: string): string {
@@ -50,12 +51,14 @@ export async function setSymptoms(tx: Tx, ctx: Ctx, caseId: string, named: reado
   await tx.caseSymptom.createMany({ data: ids.map((symptomId, position) => ({ caseId, symptomId, position })) });
 }
 
-/** The vocabulary, most used first. */
+/** The vocabulary, most used first: the words of cases that the actor may read, since a draft's are its author's own. */
 export async function symptomVocabulary(
-  ctx: Pick<Ctx, "db">,
+  ctx: Pick<Ctx, "db" | "actor">,
 ): Promise<{ slug: string; label: string; cases: number }[]> {
+  const visible = { case: visibleCases(ctx.actor) };
   const rows = await ctx.db.symptom.findMany({
-    select: { slug: true, label: true, _count: { select: { cases: true } } },
+    where: { cases: { some: visible } },
+    select: { slug: true, label: true, _count: { select: { cases: { where: visible } } } },
   });
   return rows
     .map((row) => ({ slug: row.slug, label: row.label, cases: row._count.cases }))
