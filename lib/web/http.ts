@@ -134,9 +134,10 @@ export function route(rule: RouteRule, handle: (asked: Asked) => Promise<Respons
 }
 
 async function allow(ctx: Ctx, rule: RouteRule): Promise<void> {
+  if (rule.always) return;
   if (rule.role !== "anyone") return demand(ctx.actor, rule.role, rule.scope);
   if (ctx.actor.kind === "member") return demand(ctx.actor, "member", rule.scope);
-  if (!rule.always && (await clubSettings(ctx)).membersOnly) {
+  if ((await clubSettings(ctx)).membersOnly) {
     throw new ServiceError("not-signed-in", "This club shows its records to members only. Sign in, or send a token.");
   }
 }
