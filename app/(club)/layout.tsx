@@ -1,3 +1,4 @@
+import Link from "next/link";
 import type { ReactNode } from "react";
 import { SiteHeader } from "#lib/ui/site-header.tsx";
 import { ThemeSwitch } from "#lib/ui/theme-switch.client.tsx";
@@ -16,7 +17,12 @@ export default async function ClubLayout({ children }: { children: ReactNode }) 
         {children}
       </main>
       <footer className={styles.footer}>
-        <p>Benchlore, kept by the club on its own machine.</p>
+        <p>
+          Benchlore, kept by the club on its own machine.{" "}
+          <Link prefetch={false} href="/safety">
+            Safety at the bench
+          </Link>
+        </p>
         <ThemeSwitch theme={theme} />
       </footer>
     </>

@@ -138,9 +138,9 @@ function countFacets(found: readonly Match[], query: SearchQuery): Facets {
   };
 }
 
-/** Those of a list that match, with marks, in their order. */
+/** Those of a list that match, with marks, each once, in their order. */
 function matching(texts: readonly string[], matched: ReadonlySet<string>): string[] {
-  return texts.map((text) => highlight(text, matched)).filter((text) => text.includes(MARK.before));
+  return [...new Set(texts)].map((text) => highlight(text, matched)).filter((text) => text.includes(MARK.before));
 }
 
 function hit({ document, score, terms }: Match): SearchHit {
@@ -156,7 +156,7 @@ function hit({ document, score, terms }: Match): SearchHit {
     highlights: {
       title: highlight(title, matched),
       snippet: marked,
-      codes: document.codes
+      codes: [...new Set(document.codes)]
         .filter((code) => codeKeys(code).some((key) => matched.has(key)))
         .map((code) => highlight(code, matched)),
       refs: matching(document.refs, matched),

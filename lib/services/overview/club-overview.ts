@@ -1,4 +1,4 @@
-import { BOARD_KINDS, type BoardKind, type CaseOutcome } from "#lib/core/shared/vocabulary.ts";
+import { BOARD_KINDS, type BoardKind, type CaseOutcome, type Failure } from "#lib/core/shared/vocabulary.ts";
 import type { Prisma } from "#lib/infra/db/index.ts";
 import { isMember, type Ctx } from "../context.ts";
 
@@ -21,7 +21,15 @@ export interface ClubOverview {
   askingInAll: number;
   unknownCodes: { id: string; code: string; board: BoardName | null; at: string }[];
   unknownCodesInAll: number;
-  cured: { number: number; title: string; lesson: string; board: BoardName | null; when: string }[];
+  cured: {
+    number: number;
+    title: string;
+    lesson: string;
+    /** The first one that was recorded. */
+    cause: { at: string; failure: Failure; chip: string } | null;
+    board: BoardName | null;
+    when: string;
+  }[];
   symptoms: { slug: string; label: string; cases: number }[];
   boards: { kind: BoardKind; count: number; most: (BoardName & { cases: number })[] }[];
   /** A member's drafts and unfinished cases; empty for a visitor. */
@@ -107,11 +115,27 @@ async function codesWithoutName(ctx: Ctx): Promise<Pick<ClubOverview, "unknownCo
 async function curedLately(ctx: Ctx): Promise<ClubOverview["cured"]> {
   const rows = await ctx.db.faultCase.findMany({
     where: { ...PUBLISHED, outcome: { in: CURED } },
-    select: { number: true, title: true, lesson: true, openedAt: true, closedAt: true, board: BOARD },
+    select: {
+      number: true,
+      title: true,
+      lesson: true,
+      openedAt: true,
+      closedAt: true,
+      board: BOARD,
+      causes: {
+        select: { at: true, failure: true, chip: { select: { name: true } } },
+        orderBy: { position: "asc" },
+        take: 1,
+      },
+    },
     orderBy: [{ closedAt: { sort: "desc", nulls: "last" } }, { number: "desc" }],
     take: SHOWN.cured,
   });
-  return rows.map(({ closedAt, openedAt, ...row }) => ({ ...row, when: (closedAt ?? openedAt).toISOString() }));
+  return rows.map(({ closedAt, openedAt, causes: [cause], ...row }) => ({
+    ...row,
+    cause: cause ? { at: cause.at, failure: cause.failure as Failure, chip: cause.chip?.name ?? "" } : null,
+    when: (closedAt ?? openedAt).toISOString(),
+  }));
 }
 
 async function mostMetSymptoms(ctx: Ctx): Promise<ClubOverview["symptoms"]> {

@@ -1,3 +1,4 @@
+import { normalForm } from "#lib/core/marking/index.ts";
 import { CASE_OUTCOMES, type CaseOutcome } from "#lib/core/shared/vocabulary.ts";
 import type { Facets, SearchAnswer, SearchHit } from "#lib/infra/search/types.ts";
 import type { Ctx } from "../context.ts";
@@ -40,8 +41,10 @@ export interface SearchPage {
   next: string | null;
   /** Codes that exist and look like the one asked for. */
   didYouMean: string[];
-  /** The query, where it reads as a part code. */
-  code: string | null;
+  /** The query, where it reads as a part code that nobody has recorded yet. */
+  unrecorded: string | null;
+  /** The query reads as a part code, recorded or not. */
+  isCode: boolean;
   state: IndexState;
 }
 
@@ -50,7 +53,7 @@ export async function searchPage(ctx: Ctx, raw: unknown): Promise<SearchPage> {
   const { q, kind: kinds, cursor } = SearchInput.parse(raw);
   const found = await answered(ctx, raw);
   const code = askedCode(q);
-  if (!found) return { ...NOTHING, code, state: "unavailable" };
+  if (!found) return { ...NOTHING, unrecorded: null, isCode: code !== null, state: "unavailable" };
   const [groups, state] = await Promise.all([grouped(ctx, raw, found, !kinds && !cursor), indexState(ctx)]);
   return {
     groups,
@@ -59,9 +62,16 @@ export async function searchPage(ctx: Ctx, raw: unknown): Promise<SearchPage> {
     more: found.more,
     next: found.cursor ?? null,
     didYouMean: found.didYouMean,
-    code,
+    unrecorded: code !== null && !isRecorded(code, found.hits) ? code : null,
+    isCode: code !== null,
     state,
   };
+}
+
+/** Whether a chip or a code with just this print is among the hits: such a page stands at the top. */
+function isRecorded(code: string, hits: readonly SearchHit[]): boolean {
+  const form = normalForm(code);
+  return hits.some((hit) => (hit.kind === "code" || hit.kind === "chip") && normalForm(hit.title) === form);
 }
 
 const NOTHING = { groups: [], kinds: [], boards: [], outcomes: [], total: 0, more: false, next: null, didYouMean: [] };
