@@ -5,8 +5,17 @@ import pg from "pg";
 // Not `import path`: Next's file tracing would evaluate the constant and copy what it finds.
 const path = process.getBuiltinModule("node:path");
 
-/** The socket that `pg` talks to: bytes go to the worker's PGlite and come back. One connection, as PGlite has one session. */
+/** Of the wire protocol: the client goes. PGlite has one session, which stays for the next client. */
+const TERMINATE = "X".charCodeAt(0);
+let streams = 0;
+
+/**
+ * The socket that `pg` talks to: bytes go to the worker's PGlite and come back. One connection, as PGlite has one
+ * session; but after an error the pool drops its client and makes another, so each hears only the answers to its own
+ * words.
+ */
 class WorkerStream extends Duplex {
+  readonly #id = ++streams;
   constructor(private readonly worker: Worker) {
     super();
     worker.on("message", this.#receive);
@@ -16,9 +25,10 @@ class WorkerStream extends Duplex {
       worker.off("error", this.#fail);
     });
   }
-  readonly #receive = (bytes: Uint8Array | string) => {
-    if (typeof bytes === "string") return;
-    this.push(Buffer.from(bytes.buffer, bytes.byteOffset, bytes.byteLength));
+  readonly #receive = (message: { to: number; bytes: Uint8Array } | string) => {
+    if (typeof message === "string" || message.to !== this.#id) return;
+    const { buffer, byteOffset, byteLength } = message.bytes;
+    this.push(Buffer.from(buffer, byteOffset, byteLength));
   };
   readonly #fail = (error: Error) => {
     this.destroy(error);
@@ -33,11 +43,13 @@ class WorkerStream extends Duplex {
   unref() {}
   override _read() {}
   override _write(chunk: Buffer, _encoding: string, done: () => void) {
-    this.worker.postMessage(Uint8Array.from(chunk));
+    if (chunk[0] !== TERMINATE) this.worker.postMessage({ from: this.#id, bytes: Uint8Array.from(chunk) });
     done();
   }
   override _final(done: () => void) {
     done();
+    // No server here hangs up; the pool waits for it before it makes another client.
+    queueMicrotask(() => this.destroy());
   }
 }
 

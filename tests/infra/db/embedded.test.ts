@@ -62,6 +62,20 @@ test("an error inside a transaction leaves the connection usable", async () => {
   await close();
 });
 
+test("an error outside a transaction gives nobody else's answer to those who ask next", async () => {
+  const { db, close } = await openDatabase({});
+  await db.setting.create({ data: { name: "there", value: 1, at: new Date() } });
+  for (let turn = 1; turn <= 20; turn++) {
+    const asked = [
+      db.setting.create({ data: { name: "there", value: 2, at: new Date() } }).catch(() => "refused"),
+      db.$queryRaw`select ${turn}::int as turn`,
+      db.setting.count(),
+    ];
+    expect(await Promise.all(asked)).toEqual(["refused", [{ turn }], 1]);
+  }
+  await close();
+});
+
 test("every commit reaches the disk: the file layer is asked to sync", async () => {
   const { pool, close } = await openDatabase({ directory: path.join(folder, "pg") });
   const { rows } = await pool.query<{ name: string; setting: string }>(
