@@ -14,9 +14,10 @@ const MOST = 300;
 export async function HistoryPage({ kind, id }: { kind: Commented; id: string }) {
   const ctx = await pageCtx();
   const { name, href, entries } = await orNotFound(() => readHistory(ctx, kind, id, MOST));
-  const items = entries.map(({ id: entry, did, at, by, before, snapshot }) => ({
+  const items = entries.map(({ id: entry, kind: part, did, at, by, before, snapshot }) => ({
     id: entry,
-    did,
+    // A cause that came with its case was named with it.
+    did: part === "cause" && did === "case.create" ? "cause.record" : did,
     at,
     by,
     about: placeOf(snapshot),

@@ -4,11 +4,10 @@ import { Code } from "#lib/ui/code.tsx";
 import { EmptyState } from "#lib/ui/empty-state.tsx";
 import { KeyValue } from "#lib/ui/key-value.tsx";
 import { Place } from "#lib/ui/place.tsx";
-import { QuantityText } from "#lib/ui/quantity-text.tsx";
 import { TimeText } from "#lib/ui/time-text.tsx";
 import { Verdict } from "#lib/ui/verdict.tsx";
 import { CURE_WORDS, FAILURE_WORDS } from "#lib/ui/words.ts";
-import { checkWords, readingWords } from "./checks.tsx";
+import { checkWords, ReadingText, readingWords } from "./checks.tsx";
 import styles from "./case.module.css";
 
 interface AnswerProps {
@@ -80,7 +79,7 @@ function Explained({ checks }: { checks: readonly CheckView[] }) {
     <ul className={styles.plain}>
       {checks.map((check) => (
         <li key={check.id}>
-          <Place at={check.at} to={check.to} /> {checkWords(check)}: <QuantityText text={readingWords(check)} />
+          <Place at={check.at} to={check.to} /> {checkWords(check)}: <ReadingText text={readingWords(check)} />
         </li>
       ))}
     </ul>
@@ -120,8 +119,8 @@ function Proofs({ cause, view, zone }: { cause: CauseView; view: CaseView; zone:
           {repeats.map((check) => (
             <li key={check.id}>
               <Place at={check.at} to={check.to} /> was{" "}
-              <QuantityText text={readingWords(originals.get(check.repeats ?? "") ?? check)} />, now{" "}
-              <QuantityText text={readingWords(check)} /> <Verdict verdict={check.verdict} />
+              <ReadingText text={readingWords(originals.get(check.repeats ?? "") ?? check)} />, now{" "}
+              <ReadingText text={readingWords(check)} /> <Verdict verdict={check.verdict} />
             </li>
           ))}
         </ul>

@@ -54,7 +54,7 @@ export default async function CasePage({ params }: CasePageProps) {
   const failed = view.checks.filter((check) => check.verdict === "out-of-spec" && !check.repeats);
   const places = new Map(view.checks.map((check) => [check.id, check.at]));
   return (
-    <>
+    <div className={styles.sheet}>
       <PageHead
         trail={<Breadcrumb steps={[{ text: "Cases", href: "/cases" }, ...boardStep(view)]} />}
         kind={`Case ${view.number}`}
@@ -132,9 +132,10 @@ export default async function CasePage({ params }: CasePageProps) {
               History
             </Link>
           </p>
+          {view.state === "published" && isMine && <Publish caseNumber={view.number} isDraft={false} />}
         </aside>
       </Columns>
-      <div className={comments.length === 0 ? "no-print" : undefined}>
+      <div className="no-print">
         <Section id="comments" title="Comments" count={comments.length}>
           <Comments
             comments={comments.flatMap((comment, index) => {
@@ -154,7 +155,7 @@ export default async function CasePage({ params }: CasePageProps) {
           />
         </Section>
       </div>
-    </>
+    </div>
   );
 }
 
@@ -185,7 +186,6 @@ function State({ view, isMine }: { view: CaseView; isMine: boolean }) {
           did not help here.
         </p>
       )}
-      {view.state === "published" && isMine && <Publish caseNumber={view.number} isDraft={false} />}
     </>
   );
 }

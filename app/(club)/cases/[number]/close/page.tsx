@@ -25,7 +25,7 @@ import { checkWords, readingWords } from "../checks.tsx";
 import { CauseForm, type CauseValues, type CheckLine } from "./cause-form.client.tsx";
 import { EndingForm } from "./ending-form.client.tsx";
 import { KnownCause } from "./known-cause.client.tsx";
-import { ProofForms, type CheckToRepeat } from "./proof-form.client.tsx";
+import { Proving, type CheckToRepeat } from "./proof-form.client.tsx";
 import styles from "./close.module.css";
 
 export const metadata: Metadata = { title: "What was it?" };
@@ -59,7 +59,12 @@ export default async function ClosePage({ params }: { params: Promise<{ number: 
             <KnownCause {...shared} cause={causeValues(cause)}>
               <Cause cause={cause} view={view} zone={zone} />
               {cause.cure ? (
-                <ProofForms caseNumber={view.number} cause={cause.id} checks={toRepeat(cause, view.checks)} />
+                <Proving
+                  isProved={cause.proofs.length > 0}
+                  caseNumber={view.number}
+                  cause={cause.id}
+                  checks={toRepeat(cause, view.checks)}
+                />
               ) : (
                 <Notice kind="info" title="No cure is recorded yet: change this cause once it is cured." />
               )}

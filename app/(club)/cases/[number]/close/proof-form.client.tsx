@@ -8,9 +8,9 @@ import { CheckboxField, FieldRow, SelectField, TextField } from "#lib/ui/field.t
 import { FormError, problemAt } from "#lib/ui/form-error.tsx";
 import { Notice } from "#lib/ui/notice.tsx";
 import { Place } from "#lib/ui/place.tsx";
-import { QuantityText } from "#lib/ui/quantity-text.tsx";
 import { Verdict } from "#lib/ui/verdict.tsx";
 import type { Repeated } from "#lib/services/cases/index.ts";
+import { ReadingText } from "../checks.tsx";
 import { saveRepeats, saveSoak } from "./actions.ts";
 import { sentByHand } from "./sent-by-hand.client.tsx";
 import styles from "./close.module.css";
@@ -33,8 +33,19 @@ interface ProofFormProps {
   checks: readonly CheckToRepeat[];
 }
 
+/** What proves a cure; folded away once there is a proof. */
+export function Proving({ isProved, ...form }: ProofFormProps & { isProved: boolean }) {
+  if (!isProved) return <ProofForms {...form} />;
+  return (
+    <details className={styles.soak}>
+      <summary>Prove it once more</summary>
+      <ProofForms {...form} />
+    </details>
+  );
+}
+
 /** The failed checks come back as a list to repeat; or a soak, where there is nothing to measure. */
-export function ProofForms({ caseNumber, cause, checks }: ProofFormProps) {
+function ProofForms({ caseNumber, cause, checks }: ProofFormProps) {
   return (
     <>
       {checks.length > 0 && <RepeatForm {...{ caseNumber, cause, checks }} />}
@@ -95,14 +106,14 @@ function RepeatLine({ check }: { check: CheckToRepeat }) {
         <Place at={check.at} to={check.to} /> {check.what}
         {check.expected && (
           <>
-            , expected <QuantityText text={check.expected} />
+            , expected <ReadingText text={check.expected} />
           </>
         )}
-        , was <QuantityText text={check.was} strong />
+        , was <ReadingText text={check.was} strong />
       </p>
       {check.last && (
         <p className={styles.was}>
-          Last: <QuantityText text={check.last.text} /> <Verdict verdict={check.last.verdict} />{" "}
+          Last: <ReadingText text={check.last.text} /> <Verdict verdict={check.last.verdict} />{" "}
           <span className="soft">{check.last.because}</span>
         </p>
       )}

@@ -38,6 +38,7 @@ export function StoryEditor({ caseNumber, caseId, version, story, tree }: StoryE
     return answer;
   }, {});
   const present = presentStory(state.present);
+  const theirs = present && present.story !== saved.text ? present.story : null;
 
   useEffect(() => {
     // After the page has been drawn as the server sent it, which knows nothing of this browser's store.
@@ -78,13 +79,10 @@ export function StoryEditor({ caseNumber, caseId, version, story, tree }: StoryE
     >
       {present ? (
         <Notice kind="warning" title="Someone changed this case while you were writing. Nothing of yours is lost.">
-          {present.story === saved.text ? (
+          {theirs === null ? (
             <p>The story itself is as you read it. Save again.</p>
           ) : (
-            <>
-              <p>Their story is here, yours below. Take over what should stay, and save again.</p>
-              <pre className={styles.theirs}>{present.story || "(empty)"}</pre>
-            </>
+            <p>Their story stands beside yours. Take over what should stay, and save again: both are in the history.</p>
           )}
         </Notice>
       ) : (
@@ -119,9 +117,18 @@ export function StoryEditor({ caseNumber, caseId, version, story, tree }: StoryE
           />
           <InsertRecord onInsert={insert} />
         </div>
-        <section aria-label="How the page will read" className={styles.preview}>
-          <Preview text={text} first={tree} />
-        </section>
+        {theirs === null ? (
+          <section aria-label="How the page will read" className={styles.preview}>
+            <Preview text={text} first={tree} />
+          </section>
+        ) : (
+          <section aria-label="Their story" className={styles.preview}>
+            <p>
+              <strong>Their story</strong>, saved while you were writing:
+            </p>
+            <pre className={styles.theirs}>{theirs || "(empty)"}</pre>
+          </section>
+        )}
       </div>
       <p aria-live="polite" className="soft">
         {isSending ? "Saving …" : dirty ? "Not saved yet; kept in this browser." : state.ok ? "Saved." : ""}
