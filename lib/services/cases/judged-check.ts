@@ -1,6 +1,6 @@
 import { boardNames, expectationAt, placeFacts, type BoardFacts, type PlaceFacts } from "#lib/core/board/index.ts";
 import { printPlace, readPlace } from "#lib/core/netlist/index.ts";
-import { readExpectation, readReading, type Expectation, type Reading } from "#lib/core/quantity/index.ts";
+import { isNotTaken, readExpectation, readReading, type Expectation, type Reading } from "#lib/core/quantity/index.ts";
 import { judge, JUDGE_VERSION, type Instrument } from "#lib/core/reading/index.ts";
 import type { CheckKind, PowerState } from "#lib/core/shared/index.ts";
 import { invalid } from "../errors.ts";
@@ -65,7 +65,7 @@ export function judgedCheck(
   const to = given.to ? spelledPlace(facts, given.to, `${path}to`) : "";
   const { expectation, expected, expectedFrom } = expectationOf(found, given, path);
   const typed = given.measured ?? "";
-  const read = typed === "" ? null : readReading(typed, given.kind);
+  const read = typed === "" || isNotTaken(typed) ? null : readReading(typed, given.kind);
   const reading = read?.ok ? read.value : null;
   const judgement = judge({
     kind: given.kind,
