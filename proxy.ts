@@ -3,6 +3,8 @@ import { contentSecurityPolicy } from "#lib/web/content-security.ts";
 
 /** Gives each page a nonce of its own. Next reads it from the policy in the request's headers, the root layout from `x-nonce`. */
 export function proxy(request: NextRequest): NextResponse {
+  // No record's name holds this character, and no database can look for it.
+  if (/%00/.test(request.nextUrl.href)) return new NextResponse("This address cannot be read.", { status: 400 });
   const nonce = btoa(crypto.randomUUID());
   const policy = contentSecurityPolicy({
     nonce,

@@ -6,6 +6,7 @@ import type { Role } from "#lib/core/shared/index.ts";
 import { ServiceError, type FieldProblem } from "#lib/services/errors.ts";
 import { openCtx } from "./actor.ts";
 import { schemaError } from "./http.ts";
+import { demandKeepableText } from "./plain-text.ts";
 
 /** What a form shows after it was sent. `values` are as typed: nothing is lost by an error. */
 export interface FormState<T = unknown> {
@@ -30,6 +31,7 @@ export async function act<T>(
   try {
     const ctx = await openCtx();
     if (rule.role !== "anyone") demand(ctx.actor, rule.role, rule.scope ?? "write");
+    for (const [name, value] of form ?? []) if (typeof value === "string") demandKeepableText(value, name);
     return { ok: true, value: await work(ctx) };
   } catch (error) {
     const known = error instanceof z.ZodError ? schemaError(error) : error;

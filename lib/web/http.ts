@@ -2,12 +2,13 @@ import "server-only";
 import { z } from "zod";
 import { log } from "#lib/infra/log.ts";
 import { demand, type Actor, type Ctx, type Scope } from "#lib/services/context.ts";
-import { ServiceError, type FieldProblem, type ServiceErrorCode } from "#lib/services/errors.ts";
+import { notFound, ServiceError, type FieldProblem, type ServiceErrorCode } from "#lib/services/errors.ts";
 import { actorOfSession, actorOfToken } from "#lib/services/members/index.ts";
 import { clubSettings } from "#lib/services/settings/index.ts";
 import type { Role } from "#lib/core/shared/index.ts";
 import { clientAddress } from "./address.ts";
 import { sessionIdOf } from "./auth.ts";
+import { demandKeepable, demandKeepableText, isKeepable } from "./plain-text.ts";
 import { contextFor, runtime } from "./runtime.ts";
 
 /** Larger JSON is refused before it is parsed. */
@@ -125,12 +126,20 @@ export function route(rule: RouteRule, handle: (asked: Asked) => Promise<Respons
           Array.isArray(value) ? value.join("/") : value,
         ]),
       );
-      return await handle({ ctx, request, params, query: new URL(request.url).searchParams });
+      const query = new URL(request.url).searchParams;
+      demandReadable(params, query);
+      return await handle({ ctx, request, params, query });
     } catch (error) {
       return errorResponse(error, request);
     }
   };
   return Object.assign(handler, { rule });
+}
+
+/** What no text can hold names no record, and is no value to search by. */
+function demandReadable(params: Record<string, string>, query: URLSearchParams): void {
+  if (!Object.values(params).every(isKeepable)) throw notFound("record with this address");
+  for (const [name, value] of query) demandKeepableText(value, name);
 }
 
 async function allow(ctx: Ctx, rule: RouteRule): Promise<void> {
@@ -178,7 +187,12 @@ export async function rawJson(request: Request): Promise<unknown> {
   if (!/^application\/([a-z0-9.+-]+\+)?json\b/i.test(type)) {
     throw new ServiceError("unsupported", "Send the body as application/json.");
   }
-  const text = await limitedText(request);
+  const value = parsedJson(await limitedText(request));
+  demandKeepable(value);
+  return value;
+}
+
+function parsedJson(text: string): unknown {
   try {
     return JSON.parse(text);
   } catch (error) {

@@ -3,6 +3,7 @@ import { Readable } from "node:stream";
 import type { ReadableStream as WebStream } from "node:stream/web";
 import { Busboy } from "@fastify/busboy";
 import { ServiceError } from "#lib/services/errors.ts";
+import { isKeepable } from "./plain-text.ts";
 
 export interface UploadedFile {
   name: string;
@@ -64,7 +65,8 @@ function parsed(source: Readable, type: string, mostBytes: number): Promise<Uplo
     source.on("error", () => fail(broken()));
     parser.on("finish", () => {
       if (refused) return;
-      if (file) resolve({ fields, file });
+      if (!Object.values(fields).every(isKeepable)) reject(broken());
+      else if (file) resolve({ fields, file });
       else
         reject(
           new ServiceError("invalid", "There is no file in the form.", {

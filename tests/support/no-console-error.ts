@@ -1,4 +1,4 @@
-import { afterEach, beforeEach, expect, vi, type MockInstance } from "vitest";
+import { afterEach, beforeEach, vi, type MockInstance } from "vitest";
 
 // An unexpected console.error is a defect nobody looked at, so it fails the test that caused it.
 let spy: MockInstance<typeof console.error>;
@@ -8,5 +8,5 @@ beforeEach(() => {
 afterEach(() => {
   const said = spy.mock.calls;
   spy.mockRestore();
-  expect(said).toEqual([]);
+  if (said.length > 0) throw new Error(`console.error was called: ${JSON.stringify(said)}`);
 });

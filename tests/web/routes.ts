@@ -17,7 +17,8 @@ const METHODS = ["GET", "HEAD", "OPTIONS", "POST", "PUT", "PATCH", "DELETE"];
 export async function routeHandlers(): Promise<RouteHandler[]> {
   const files = readdirSync(ROOT, { recursive: true, encoding: "utf8" }).filter((file) => file.endsWith("route.ts"));
   const handlers: RouteHandler[] = [];
-  for (const file of files.toSorted()) {
+  // What is no address at all is answered by one more file, which describes nothing.
+  for (const file of files.filter((one) => !one.includes("[...")).toSorted()) {
     const exported = (await import(path.resolve(ROOT, file))) as Record<string, { rule?: RouteRule } | undefined>;
     for (const method of METHODS) {
       const handler = exported[method];

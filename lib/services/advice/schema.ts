@@ -25,7 +25,7 @@ export const AdviceInput = z.strictObject({
     .max(500)
     .default([]),
   /** Number of a case that is not to answer: the one in hand. */
-  except: z.number().int().positive().optional(),
+  except: z.int32().positive().optional(),
 });
 export type AdviceInput = z.infer<typeof AdviceInput>;
 

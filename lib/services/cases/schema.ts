@@ -145,7 +145,7 @@ export const CreateCase = z
     causes: z.array(CauseInput).max(20).default([]),
     publish: z.boolean().default(false),
     /** Number of the case whose cure did not help here. */
-    openedFrom: z.number().int().positive().optional(),
+    openedFrom: z.int32().positive().optional(),
     openedAt: when.optional(),
   })
   .check(({ value, issues }) => {
@@ -196,7 +196,7 @@ export const ConfirmInput = z.strictObject({
   cause: id.optional(),
   note: line(1000).default(""),
   /** Number of one's own case. */
-  linkedCase: z.number().int().positive().optional(),
+  linkedCase: z.int32().positive().optional(),
 });
 export type ConfirmInput = z.infer<typeof ConfirmInput>;
 
@@ -232,5 +232,5 @@ export const ListCases = z.strictObject({
   drafts: z.stringbool().optional(),
   limit: z.coerce.number().int().min(1).max(100).default(50),
   /** Number of the last case of the page before. */
-  cursor: z.coerce.number().int().positive().optional(),
+  cursor: z.coerce.number().int().positive().max(2_147_483_647).optional(),
 });

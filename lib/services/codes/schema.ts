@@ -67,7 +67,7 @@ export const EvidenceInput = z.strictObject({
   id: z.uuidv7().optional(),
   kind: z.enum(EVIDENCE_KINDS),
   /** Number of the case in which it showed. */
-  case: z.number().int().positive().nullable().default(null),
+  case: z.int32().positive().nullable().default(null),
   /** For a fitted part that failed: was it proved good elsewhere? */
   provedElsewhere: z.enum(PROVED_ELSEWHERE).nullable().default(null),
   note: text(5_000).default(""),
