@@ -195,20 +195,44 @@ interface KnownParts {
 /** Parts that carry a number of a maker; the value of a resistor is no such number. */
 const NUMBERED: ReadonlySet<PlacementKind> = new Set<PlacementKind>(["chip", "transistor", "diode", "other"]);
 
-/** The ways in which a line may have written the number: as read, or with a word of its notes before or behind. */
-function writings({ value, notes }: PartLine): { text: string; notes: string }[] {
-  const [first = ""] = notes.split(/[\s,]+/);
+/** More words than this beside a value are a remark, not parts of a number. */
+const MOST_TORN = 4;
+
+/**
+ * The ways in which a line may have written the number, the longest first: `VQ4 0061 03` is read as the value 0061 with
+ * the notes VQ4 03, because other lines have remarks there.
+ */
+function writings({ kind, value, notes }: PartLine): { text: string; notes: string }[] {
   if (value === "") return [];
-  if (first === "" || notes !== first) return [{ text: value, notes }];
-  return [
-    { text: `${first} ${value}`, notes: "" },
-    { text: `${value} ${first}`, notes: "" },
-    { text: value, notes },
-  ];
+  const plain = { text: value, notes };
+  const words = notes.split(/\s+/).filter((word) => word !== "");
+  if (!NUMBERED.has(kind) || words.length === 0 || words.length > MOST_TORN) return [plain];
+  const torn = words.concat("").flatMap((_, before) =>
+    words.concat("").flatMap((__, count) => {
+      const behind = before + count;
+      if (behind > words.length || behind === 0) return [];
+      const text = [...words.slice(0, before), value, ...words.slice(before, behind)].join(" ");
+      return [{ text, notes: words.slice(behind).join(" ") }];
+    }),
+  );
+  return [...torn.toSorted((a, b) => b.text.length - a.text.length), plain];
+}
+
+/** Whether a text may be the number of a chip. Beside the letter of a chip any number may. */
+function mayBeNumber(kind: PlacementKind, text: string): boolean {
+  return NUMBERED.has(kind) ? /\d/.test(text) : looksLikeCode(text);
 }
 
 async function knownParts(ctx: Ctx, parts: readonly PartLine[]): Promise<KnownParts> {
-  const texts = [...new Set(parts.flatMap((part) => writings(part).map((one) => one.text)))].filter(looksLikeCode);
+  const texts = [
+    ...new Set(
+      parts.flatMap((part) =>
+        writings(part)
+          .map(({ text }) => text)
+          .filter((text) => mayBeNumber(part.kind, text)),
+      ),
+    ),
+  ];
   if (texts.length === 0) return { chips: [], codes: [] };
   const chip = { slug: true, name: true, function: true } as const;
   const [chips, codes] = await Promise.all([
@@ -231,7 +255,7 @@ async function knownParts(ctx: Ctx, parts: readonly PartLine[]): Promise<KnownPa
 
 /** The record of a chip or of a house code that the line means, where exactly one fits. */
 function findPart(part: PartLine, known: KnownParts): Found {
-  for (const { text, notes } of writings(part)) {
+  for (const { text, notes } of writings(part).filter((one) => mayBeNumber(part.kind, one.text))) {
     const exact = known.chips.filter((chip) => chip.normal === normalForm(text));
     const [chip] = exact;
     if (chip && exact.length === 1) return { chip: briefChip(chip), code: null, value: text, notes, choices: [] };
