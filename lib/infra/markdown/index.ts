@@ -1,4 +1,5 @@
-export { renderMarkdown, type ProseTree } from "./render.ts";
+export { renderMarkdown } from "./render.ts";
+export type { ProseTree } from "./tree.ts";
 export {
   isRecordDirective,
   mentionKey,

@@ -7,9 +7,7 @@ import type { LinkTable } from "./links.ts";
 import { parseMarkdown } from "./parse.ts";
 import { SANITISED } from "./sanitised.ts";
 import { settle } from "./settle.ts";
-
-/** A sanitised tree of HTML elements (hast): what a page turns into elements without ever making a string of HTML. */
-export type ProseTree = ReturnType<ReturnType<typeof rehypeSanitize>>;
+import type { ProseTree } from "./tree.ts";
 
 const toElements = unified().use(remarkRehype).use(rehypeSanitize, SANITISED).freeze();
 

@@ -1,4 +1,4 @@
-import type { ProseTree } from "./render.ts";
+import type { ProseTree } from "./tree.ts";
 
 type Node = ProseTree["children"][number];
 type Element = Extract<Node, { type: "element" }>;
