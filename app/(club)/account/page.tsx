@@ -1,4 +1,5 @@
 import type { Metadata } from "next";
+import { headers } from "next/headers";
 import { redirect } from "next/navigation";
 import { readAccount } from "#lib/services/members/index.ts";
 import { Button } from "#lib/ui/button.tsx";
@@ -10,6 +11,7 @@ import { SimpleForm } from "#lib/ui/simple-form.client.tsx";
 import { Table } from "#lib/ui/table.tsx";
 import { TimeText } from "#lib/ui/time-text.tsx";
 import { openCtx } from "#lib/web/actor.ts";
+import { sessionIdOf } from "#lib/web/auth.ts";
 import { clubZone } from "#lib/web/zone.ts";
 import {
   endSessionAction,
@@ -25,7 +27,8 @@ export const metadata: Metadata = { title: "Your account" };
 export default async function AccountPage({ searchParams }: { searchParams: Promise<{ welcome?: string }> }) {
   const ctx = await openCtx();
   if (ctx.actor.kind !== "member") redirect("/signin?next=/account");
-  const [account, zone, { welcome }] = [await readAccount(ctx), await clubZone(), await searchParams];
+  const session = await sessionIdOf(await headers());
+  const [account, zone, { welcome }] = [await readAccount(ctx, session), await clubZone(), await searchParams];
   return (
     <>
       <PageHead title="Your account" lead={`${account.name}, ${account.role}`}>
@@ -33,7 +36,7 @@ export default async function AccountPage({ searchParams }: { searchParams: Prom
           <Button type="submit">Sign out</Button>
         </form>
       </PageHead>
-      {welcome && !account.hasPassword && (
+      {welcome && !account.asksPresent && (
         <Notice kind="info" title="Set your mail address and a password now: the link that you used works only once." />
       )}
       <Section id="profile" title="Profile">
@@ -68,7 +71,7 @@ export default async function AccountPage({ searchParams }: { searchParams: Prom
           submit={account.hasPassword ? "Change the password" : "Set the password"}
           done="Saved. Your other sign-ins have ended."
           fields={[
-            ...(account.hasPassword
+            ...(account.asksPresent
               ? [
                   {
                     name: "present",

@@ -1,16 +1,14 @@
 import { change, isDuplicate } from "../change.ts";
-import { demand, isMember, type Ctx, type MemberActor } from "../context.ts";
+import type { Ctx } from "../context.ts";
 import { invalid, notFound, ServiceError } from "../errors.ts";
+import { self } from "./person.ts";
 import { PasswordInput, ProfileInput, TokenInput } from "./schema.ts";
 
-function self(ctx: Ctx): MemberActor {
-  demand(ctx.actor, "member", "write");
-  if (!isMember(ctx.actor)) throw new ServiceError("forbidden", "This is a member's own.");
-  // A token must not be able to make itself a longer life or take the account over.
-  if (ctx.actor.scopes)
-    throw new ServiceError("forbidden", "Sign in with your password for this; a token cannot do it.");
-  return ctx.actor;
-}
+/**
+ * How long after a one-time link its sign-in may set a password without the present one, minutes. Who asked for a link
+ * has forgotten it. The number is ours.
+ */
+const LINK_SETS_PASSWORD_MINUTES = 60;
 
 export interface AccountView {
   handle: string;
@@ -19,6 +17,8 @@ export interface AccountView {
   role: string;
   about: string;
   hasPassword: boolean;
+  /** Whether a new password needs the present one: not just after a one-time link. */
+  asksPresent: boolean;
   sessions: { id: string; device: string; createdAt: string; lastSeenAt: string }[];
   tokens: {
     id: string;
@@ -31,8 +31,8 @@ export interface AccountView {
   }[];
 }
 
-/** One's own account, with its sign-ins and tokens. */
-export async function readAccount(ctx: Ctx): Promise<AccountView> {
+/** One's own account, with its sign-ins and tokens. `session` is the sign-in that asks. */
+export async function readAccount(ctx: Ctx, session: string | null = null): Promise<AccountView> {
   const { id } = self(ctx);
   const now = ctx.now();
   const row = await ctx.db.member.findUniqueOrThrow({
@@ -60,6 +60,7 @@ export async function readAccount(ctx: Ctx): Promise<AccountView> {
   return {
     ...plain,
     hasPassword: passwordHash !== null,
+    asksPresent: passwordHash !== null && !(await cameByLink(ctx, id, session)),
     sessions: sessions.map((one) => ({
       ...one,
       createdAt: one.createdAt.toISOString(),
@@ -92,12 +93,15 @@ export async function saveProfile(ctx: Ctx, raw: unknown): Promise<void> {
   }
 }
 
-/** Sets the password; a present one must be given. All other sign-ins end: somebody else may have known the old one. */
+/**
+ * Sets the password. A present one must be given, unless `keepSession` was opened by a one-time link just now. All other
+ * sign-ins and unused links end: somebody else may have known the old one.
+ */
 export async function setPassword(ctx: Ctx, raw: unknown, keepSession: string | null): Promise<void> {
   const input = PasswordInput.parse(raw);
   const { id } = self(ctx);
   const member = await ctx.db.member.findUniqueOrThrow({ where: { id }, select: { passwordHash: true } });
-  if (member.passwordHash !== null) {
+  if (member.passwordHash !== null && !(await cameByLink(ctx, id, keepSession))) {
     const wait = await ctx.limits.take("signInAccount", id);
     if (wait !== null) throw new ServiceError("too-many", "Too many tries. Wait some minutes.", { retryAfter: wait });
     if (!(await ctx.secrets.checkPassword(member.passwordHash, input.present))) {
@@ -113,8 +117,21 @@ export async function setPassword(ctx: Ctx, raw: unknown, keepSession: string | 
       where: { memberId: id, revokedAt: null, ...(keepSession && { id: { not: keepSession } }) },
       data: { revokedAt: at },
     });
+    await tx.signInLink.updateMany({ where: { memberId: id, usedAt: null }, data: { usedAt: at } });
     return { value: undefined, did: "member.password", touched: [] };
   });
+}
+
+/** Whether a one-time link opened this sign-in a short while ago: both carry the same time. */
+async function cameByLink(ctx: Ctx, member: string, sessionId: string | null): Promise<boolean> {
+  if (!sessionId) return false;
+  const since = new Date(ctx.now().getTime() - LINK_SETS_PASSWORD_MINUTES * 60_000);
+  const session = await ctx.db.session.findFirst({
+    where: { id: sessionId, memberId: member, revokedAt: null, createdAt: { gt: since } },
+    select: { createdAt: true },
+  });
+  if (!session) return false;
+  return (await ctx.db.signInLink.count({ where: { memberId: member, usedAt: session.createdAt } })) > 0;
 }
 
 /** Ends one sign-in, or all but the present one. */

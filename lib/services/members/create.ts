@@ -1,6 +1,7 @@
 import { change } from "../change.ts";
 import type { Ctx } from "../context.ts";
 import { ServiceError } from "../errors.ts";
+import { demandPerson } from "./person.ts";
 import { NewMember } from "./schema.ts";
 
 /** How long a one-time link opens the door, hours. */
@@ -22,6 +23,7 @@ export async function addMember(ctx: Ctx, raw: unknown, createdAt?: Date): Promi
 
 /** A link that signs a member in once. The token is in the answer only; stored is its hash. */
 export async function makeSignInLink(ctx: Ctx, handle: string): Promise<{ token: string; expiresAt: Date }> {
+  demandPerson(ctx, "steward");
   const token = ctx.secrets.newToken();
   const at = ctx.now();
   const expiresAt = new Date(at.getTime() + LINK_HOURS * 3_600_000);

@@ -2,8 +2,9 @@ import { z } from "zod";
 import { ROLES, type Role } from "#lib/core/shared/vocabulary.ts";
 import { visibleCases } from "../visible-cases.ts";
 import { change } from "../change.ts";
-import { demand, memberId, type Ctx } from "../context.ts";
+import { memberId, type Ctx } from "../context.ts";
 import { invalid, notFound } from "../errors.ts";
+import { demandPerson } from "./person.ts";
 
 export interface MemberLine {
   handle: string;
@@ -62,6 +63,7 @@ export async function readMember(ctx: Ctx, handle: string): Promise<MemberView> 
         take: 50,
       },
       boardCopies: {
+        where: { board: { hiddenAt: null } },
         select: { tag: true, works: true, board: { select: { slug: true, name: true } } },
         orderBy: { tag: "asc" },
       },
@@ -94,14 +96,16 @@ const ChangeMember = z.strictObject({ role: z.enum(ROLES).optional(), disabled: 
 /** A steward changes a member's role, or shuts and opens their account. The last steward stays one. */
 export async function changeMember(ctx: Ctx, handle: string, raw: unknown): Promise<void> {
   const input = ChangeMember.parse(raw);
-  demand(ctx.actor, "steward", "write");
+  demandPerson(ctx, "steward");
   await change(ctx, "steward", async (tx) => {
+    // Two stewards who step down at the same time wait for each other here; else both would count the other one.
+    await tx.$queryRaw`select "id" from "Member" where "role" = 'steward' order by "id" for update`;
     const found = await tx.member.findUnique({ where: { handle }, select: { id: true, role: true } });
     if (!found) throw notFound(`member "${handle}"`);
     if (found.id === memberId(ctx.actor) && input.disabled)
       throw invalid("disabled", "You cannot shut your own account.");
     const at = ctx.now();
-    await tx.member.update({
+    const changed = await tx.member.update({
       where: { id: found.id },
       data: {
         ...(input.role && { role: input.role }),
@@ -109,12 +113,16 @@ export async function changeMember(ctx: Ctx, handle: string, raw: unknown): Prom
         version: { increment: 1 },
         updatedAt: at,
       },
-      select: { id: true },
+      select: { role: true, disabledAt: true },
     });
     const stewards = await tx.member.count({ where: { role: "steward", disabledAt: null } });
-    if (stewards === 0) throw invalid("role", "The club needs a steward: make another one first.");
+    if (stewards === 0)
+      throw invalid(input.disabled ? "disabled" : "role", "The club needs a steward: make another one first.");
     if (input.disabled)
       await tx.session.updateMany({ where: { memberId: found.id, revokedAt: null }, data: { revokedAt: at } });
+    // An invitation of a former steward would let them in again by the back door.
+    if (changed.role !== "steward" || changed.disabledAt)
+      await tx.invitation.updateMany({ where: { createdById: found.id, revokedAt: null }, data: { revokedAt: at } });
     return {
       value: undefined,
       did: "member.change",

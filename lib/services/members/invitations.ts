@@ -1,7 +1,8 @@
-import { z } from "zod";
+import type { z } from "zod";
 import { change, isDuplicate } from "../change.ts";
 import { demand, memberId, type Ctx } from "../context.ts";
 import { invalid, notFound, ServiceError } from "../errors.ts";
+import { demandPerson } from "./person.ts";
 import { InvitationInput, JoinInput } from "./schema.ts";
 
 export interface InvitationView {
@@ -18,7 +19,7 @@ export interface InvitationView {
 /** Makes an invitation link. The token is in the answer only; stored is its hash. */
 export async function createInvitation(ctx: Ctx, raw: unknown): Promise<{ id: string; token: string }> {
   const input = InvitationInput.parse(raw);
-  demand(ctx.actor, "steward", "write");
+  demandPerson(ctx, "steward");
   const by = memberId(ctx.actor);
   if (!by) throw new ServiceError("forbidden", "An invitation is a steward's.");
   const token = ctx.secrets.newToken();
@@ -44,7 +45,7 @@ export async function createInvitation(ctx: Ctx, raw: unknown): Promise<{ id: st
 }
 
 export async function revokeInvitation(ctx: Ctx, id: string): Promise<void> {
-  demand(ctx.actor, "steward", "write");
+  demandPerson(ctx, "steward");
   await change(ctx, "steward", async (tx) => {
     const { count } = await tx.invitation.updateMany({
       where: { id, revokedAt: null },

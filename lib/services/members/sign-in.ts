@@ -43,11 +43,16 @@ export async function signInByLink(ctx: Ctx, input: { token: string; device: str
   if (used.count !== 1) return null;
   const link = await ctx.db.signInLink.findUnique({ where: { tokenHash }, select: { member: { select: MEMBER } } });
   if (!link || link.member.disabledAt) return null;
-  return openSession(ctx, link.member, input.device);
+  // The session carries the link's time: by it, a forgotten password can be replaced (account.ts).
+  return openSession(ctx, link.member, input.device, now);
 }
 
-export async function openSession(ctx: Ctx, member: { id: string; name: string }, device: string): Promise<SignedIn> {
-  const now = ctx.now();
+export async function openSession(
+  ctx: Ctx,
+  member: { id: string; name: string },
+  device: string,
+  now = ctx.now(),
+): Promise<SignedIn> {
   const session = await ctx.db.session.create({
     data: {
       id: ctx.newId(),
