@@ -1,8 +1,12 @@
 "use server";
 
+import { revalidatePath } from "next/cache";
 import { redirect } from "next/navigation";
+import { detachFile } from "#lib/services/attachments/index.ts";
 import { createChip, packagesOfText, updateChip, type PackageText } from "#lib/services/chips/index.ts";
+import { createComment, deleteComment, updateComment } from "#lib/services/comments/index.ts";
 import { act, type FormState } from "#lib/web/action.ts";
+import { recordId } from "#lib/web/record-id.ts";
 
 /** Records a chip from the form, or changes the one whose address the form carries. */
 export async function saveChip(_before: FormState, form: FormData): Promise<FormState> {
@@ -21,6 +25,36 @@ export async function saveChip(_before: FormState, form: FormData): Promise<Form
     const saved =
       slug === "" ? await createChip(ctx, input) : await updateChip(ctx, slug, Number(text(form, "version")), input);
     redirect(`/chips/${saved.slug}`);
+  });
+}
+
+export async function addComment(_before: FormState, form: FormData): Promise<FormState> {
+  return act({ role: "member" }, form, async (ctx) => {
+    const record = text(form, "record");
+    await createComment(ctx, { id: text(form, "id"), kind: "chip", record, body: text(form, "body") });
+    revalidatePath("/chips/[slug]", "page");
+  });
+}
+
+export async function editComment(_before: FormState, form: FormData): Promise<FormState> {
+  return act({ role: "member" }, form, async (ctx) => {
+    const body = text(form, "body");
+    await updateComment(ctx, recordId(text(form, "comment"), "comment"), Number(text(form, "version")), { body });
+    revalidatePath("/chips/[slug]", "page");
+  });
+}
+
+export async function takeCommentBack(_before: FormState, form: FormData): Promise<FormState> {
+  return act({ role: "member" }, form, async (ctx) => {
+    await deleteComment(ctx, recordId(text(form, "comment"), "comment"), Number(text(form, "version")));
+    revalidatePath("/chips/[slug]", "page");
+  });
+}
+
+export async function takePhotoAway(_before: FormState, form: FormData): Promise<FormState> {
+  return act({ role: "member" }, form, async (ctx) => {
+    await detachFile(ctx, recordId(text(form, "use"), "photo"));
+    revalidatePath("/chips/[slug]", "page");
   });
 }
 

@@ -2,6 +2,7 @@
 
 import { revalidatePath } from "next/cache";
 import { redirect } from "next/navigation";
+import { detachFile } from "#lib/services/attachments/index.ts";
 import {
   addEvidence,
   addSighting,
@@ -10,9 +11,12 @@ import {
   createHouse,
   restoreEvidence,
   retractEvidence,
+  updateClaim,
   updateCode,
 } from "#lib/services/codes/index.ts";
+import { createComment, deleteComment, updateComment } from "#lib/services/comments/index.ts";
 import { act, type FormState } from "#lib/web/action.ts";
+import { recordId } from "#lib/web/record-id.ts";
 
 export async function saveHouse(_before: FormState, form: FormData): Promise<FormState> {
   return act({ role: "member" }, form, async (ctx) => {
@@ -65,6 +69,20 @@ export async function saveClaim(_before: FormState, form: FormData): Promise<For
   });
 }
 
+/** Changes what a claim says, and leads back to the code's page that it was changed from. */
+export async function changeClaim(_before: FormState, form: FormData): Promise<FormState> {
+  return act({ role: "member" }, form, async (ctx) => {
+    const id = recordId(text(form, "claim"), "claim");
+    const { fromId, toId } = await updateClaim(ctx, id, Number(text(form, "version")), {
+      grade: text(form, "grade"),
+      bothWays: form.get("bothWays") !== null,
+      conditions: linesOf(text(form, "conditions")),
+      note: text(form, "note"),
+    });
+    redirect(`/codes/${text(form, "codeId") === toId ? toId : fromId}#claim-${id}`);
+  });
+}
+
 export async function saveEvidence(_before: FormState, form: FormData): Promise<FormState> {
   return act({ role: "member" }, form, async (ctx) => {
     await addEvidence(ctx, text(form, "claim"), evidenceOf(form));
@@ -78,6 +96,36 @@ export async function setRetracted(_before: FormState, form: FormData): Promise<
     const id = text(form, "evidence");
     await (text(form, "retract") === "yes" ? retractEvidence(ctx, id) : restoreEvidence(ctx, id));
     revalidatePath(`/codes/${text(form, "codeId")}`);
+  });
+}
+
+export async function addComment(_before: FormState, form: FormData): Promise<FormState> {
+  return act({ role: "member" }, form, async (ctx) => {
+    const record = text(form, "record");
+    await createComment(ctx, { id: text(form, "id"), kind: "code", record, body: text(form, "body") });
+    revalidatePath("/codes/[code]", "page");
+  });
+}
+
+export async function editComment(_before: FormState, form: FormData): Promise<FormState> {
+  return act({ role: "member" }, form, async (ctx) => {
+    const body = text(form, "body");
+    await updateComment(ctx, recordId(text(form, "comment"), "comment"), Number(text(form, "version")), { body });
+    revalidatePath("/codes/[code]", "page");
+  });
+}
+
+export async function takeCommentBack(_before: FormState, form: FormData): Promise<FormState> {
+  return act({ role: "member" }, form, async (ctx) => {
+    await deleteComment(ctx, recordId(text(form, "comment"), "comment"), Number(text(form, "version")));
+    revalidatePath("/codes/[code]", "page");
+  });
+}
+
+export async function takePhotoAway(_before: FormState, form: FormData): Promise<FormState> {
+  return act({ role: "member" }, form, async (ctx) => {
+    await detachFile(ctx, recordId(text(form, "use"), "photo"));
+    revalidatePath("/codes/[code]", "page");
   });
 }
 

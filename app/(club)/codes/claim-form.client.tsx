@@ -1,15 +1,14 @@
 "use client";
 
 import { useActionState } from "react";
-import { INTERCHANGE_GRADES } from "#lib/core/shared/index.ts";
 import { ButtonRow } from "#lib/ui/button.tsx";
 import { ComboBox } from "#lib/ui/combo-box.client.tsx";
-import { CheckboxField, choicesOf, RadioField, SelectField, TextArea } from "#lib/ui/field.tsx";
+import { RadioField } from "#lib/ui/field.tsx";
 import { FormError, problemAt } from "#lib/ui/form-error.tsx";
 import { Notice } from "#lib/ui/notice.tsx";
 import { SubmitButton } from "#lib/ui/submit-button.client.tsx";
-import { GRADE_WORDS } from "#lib/ui/words.ts";
 import { saveClaim } from "./actions.ts";
+import { ClaimFields } from "./claim-fields.tsx";
 import { EvidenceFields } from "./evidence-fields.client.tsx";
 
 /** That one code can stand in for another, and what that rests on. */
@@ -45,31 +44,12 @@ export function ClaimForm({ codeId, code }: { codeId: string; code: string }) {
           { value: "for-other", label: `${code} can be fitted where the other one was` },
         ]}
       />
-      <CheckboxField label="It holds both ways" name="bothWays" defaultChecked={values?.["bothWays"] === "on"} />
-      <SelectField
-        label="How well"
-        name="grade"
-        required
-        choices={choicesOf(INTERCHANGE_GRADES, GRADE_WORDS)}
-        defaultValue={values?.["grade"] ?? "drop-in"}
-        error={error("grade")}
-      />
-      <TextArea
-        label="Conditions, one a line"
-        name="conditions"
-        rows={2}
-        optional
-        defaultValue={values?.["conditions"]}
-        error={error("conditions")}
-        hint="Set RV1 again. Only on issue 3 boards."
-      />
-      <TextArea
-        label="In a sentence"
-        name="note"
-        rows={2}
-        optional
-        defaultValue={values?.["note"]}
-        error={error("note")}
+      <ClaimFields
+        grade={values?.["grade"] ?? "drop-in"}
+        bothWays={values?.["bothWays"] === "on"}
+        conditions={values?.["conditions"] ?? ""}
+        note={values?.["note"] ?? ""}
+        problems={state.problems}
       />
       <EvidenceFields values={values} problems={state.problems} path="evidence." none="No evidence yet" />
       <ButtonRow>

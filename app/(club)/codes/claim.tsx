@@ -51,10 +51,21 @@ export function Claim({ claim, codeId, zone, viewer }: ClaimProps) {
         ))}
       </ul>
       {viewer && (
-        <details className="no-print">
-          <summary>Add your evidence</summary>
-          <EvidenceForm claim={claim.id} codeId={codeId} />
-        </details>
+        <>
+          <details className="no-print">
+            <summary>Add your evidence</summary>
+            <EvidenceForm claim={claim.id} codeId={codeId} />
+          </details>
+          <p className="no-print">
+            <Link
+              prefetch={false}
+              href={`/codes/claims/${claim.id}/edit?code=${codeId}`}
+              aria-label={`Change the claim about ${other.code}`}
+            >
+              Change this claim
+            </Link>
+          </p>
+        </>
       )}
     </article>
   );

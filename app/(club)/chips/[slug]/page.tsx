@@ -2,12 +2,17 @@ import type { Metadata } from "next";
 import Link from "next/link";
 import { comparePinNumbers } from "#lib/core/pinout/index.ts";
 import type { CaseOutcome, Failure } from "#lib/core/shared/index.ts";
+import { listAttachments, MOST_PHOTO_BYTES } from "#lib/services/attachments/index.ts";
 import { listCases, type CaseLine } from "#lib/services/cases/index.ts";
 import { readChip, type ChipView } from "#lib/services/chips/index.ts";
+import { listComments } from "#lib/services/comments/index.ts";
+import { hasRole } from "#lib/services/context.ts";
 import { proseOf } from "#lib/services/prose/index.ts";
+import { Attached } from "#lib/ui/attached.tsx";
 import { Breadcrumb } from "#lib/ui/breadcrumb.tsx";
 import { ButtonLink, ButtonRow } from "#lib/ui/button.tsx";
 import { Code } from "#lib/ui/code.tsx";
+import { Comments } from "#lib/ui/comments.tsx";
 import { EmptyState } from "#lib/ui/empty-state.tsx";
 import { KeyValue } from "#lib/ui/key-value.tsx";
 import { Notice } from "#lib/ui/notice.tsx";
@@ -22,6 +27,7 @@ import { TimeText } from "#lib/ui/time-text.tsx";
 import { CONTENTS_WORDS, FAILURE_WORDS, TECHNOLOGY_WORDS } from "#lib/ui/words.ts";
 import { pageCtx } from "#lib/web/actor.ts";
 import { clubZone, orNotFound } from "#lib/web/page.ts";
+import { addComment, editComment, takeCommentBack, takePhotoAway } from "../actions.ts";
 import { PinTable } from "../pin-table.tsx";
 import styles from "../chip.module.css";
 
@@ -40,11 +46,15 @@ export default async function ChipPage({ params }: ChipPageProps) {
   const ctx = await pageCtx();
   const { slug } = await params;
   const chip = await orNotFound(() => readChip(ctx, slug));
-  const [cases, [notes], zone] = await Promise.all([
+  const [cases, attached, comments, zone] = await Promise.all([
     listCases(ctx, { chip: slug, limit: 100 }),
-    proseOf(ctx, [chip.notes]),
+    listAttachments(ctx, "chip", chip.id),
+    listComments(ctx, "chip", chip.id),
     clubZone(),
   ]);
+  const [notes, ...trees] = await proseOf(ctx, [chip.notes, ...comments.map((comment) => comment.body)]);
+  const viewer =
+    ctx.actor.kind === "member" ? { handle: ctx.actor.handle, isReviewer: hasRole(ctx.actor, "reviewer") } : null;
   return (
     <>
       <PageHead
@@ -66,7 +76,7 @@ export default async function ChipPage({ params }: ChipPageProps) {
           </>
         }
       >
-        {ctx.actor.kind === "member" && (
+        {viewer && (
           <ButtonRow>
             <ButtonLink href={`/chips/${slug}/edit`}>Change this record</ButtonLink>
             <ButtonLink href={`/codes/new?chip=${slug}`} look="quiet">
@@ -78,12 +88,27 @@ export default async function ChipPage({ params }: ChipPageProps) {
       <Contents chip={chip} />
       <Columns>
         <div>
-          <Packages chip={chip} isMember={ctx.actor.kind === "member"} />
+          <Packages chip={chip} isMember={viewer !== null} />
           {chip.notes !== "" && notes && (
             <Section id="notes" title="Notes from the bench">
               <Prose tree={notes} />
             </Section>
           )}
+          <Attached
+            attached={attached}
+            advice="A straight picture of the top mark, and of how it differs from a copy, helps most."
+            {...(viewer && {
+              write: {
+                kind: "chip",
+                record: chip.id,
+                mostBytes: MOST_PHOTO_BYTES,
+                example: "Top mark of one that works",
+                viewer,
+                from: "this chip",
+                takeAway: takePhotoAway,
+              },
+            })}
+          />
           <Cases chip={chip} cases={cases.cases} total={cases.total} next={cases.next} />
         </div>
         <aside>
@@ -108,6 +133,26 @@ export default async function ChipPage({ params }: ChipPageProps) {
           )}
         </aside>
       </Columns>
+      <div className={comments.length === 0 ? "no-print" : undefined}>
+        <Section id="comments" title="Comments" count={comments.length}>
+          <Comments
+            comments={comments.flatMap((comment, index) => {
+              const tree = trees[index];
+              return tree ? [{ ...comment, source: comment.body, tree }] : [];
+            })}
+            zone={zone}
+            {...(viewer && {
+              write: {
+                record: chip.id,
+                nextId: ctx.newId(),
+                add: addComment,
+                edit: editComment,
+                takeBack: takeCommentBack,
+              },
+            })}
+          />
+        </Section>
+      </div>
     </>
   );
 }

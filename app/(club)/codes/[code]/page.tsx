@@ -1,12 +1,16 @@
 import type { Metadata } from "next";
 import Link from "next/link";
+import { listAttachments, MOST_PHOTO_BYTES } from "#lib/services/attachments/index.ts";
+import { listComments } from "#lib/services/comments/index.ts";
 import { hasRole } from "#lib/services/context.ts";
 import { findCode, readCodeView, type ClaimView, type CodeChoice, type CodeView } from "#lib/services/codes/index.ts";
 import { ServiceError } from "#lib/services/errors.ts";
 import { proseOf } from "#lib/services/prose/index.ts";
+import { Attached } from "#lib/ui/attached.tsx";
 import { Breadcrumb } from "#lib/ui/breadcrumb.tsx";
 import { ButtonLink, ButtonRow } from "#lib/ui/button.tsx";
 import { Code } from "#lib/ui/code.tsx";
+import { Comments } from "#lib/ui/comments.tsx";
 import { EmptyState } from "#lib/ui/empty-state.tsx";
 import { Notice } from "#lib/ui/notice.tsx";
 import { Place } from "#lib/ui/place.tsx";
@@ -17,6 +21,7 @@ import { TimeText } from "#lib/ui/time-text.tsx";
 import { CONTENTS_WORDS, FAILURE_WORDS, TECHNOLOGY_WORDS } from "#lib/ui/words.ts";
 import { pageCtx } from "#lib/web/actor.ts";
 import { addressPart, clubZone, pageAddress } from "#lib/web/page.ts";
+import { addComment, editComment, takeCommentBack, takePhotoAway } from "../actions.ts";
 import { Claim, type ClaimProps } from "../claim.tsx";
 import { ClaimForm } from "../claim-form.client.tsx";
 import { SightingForm } from "../sighting-form.client.tsx";
@@ -47,8 +52,17 @@ export default async function CodePage({ params }: CodePageProps) {
   const isMember = ctx.actor.kind === "member";
   if (found.kind === "none") return <UnknownCode text={found.text} isMember={isMember} />;
   if (found.kind === "choices") return <Choices text={found.text} choices={found.choices} />;
-  const [code, zone] = await Promise.all([readCodeView(ctx, found.id), clubZone()]);
-  const [notes, houseNotes] = await proseOf(ctx, [code.notes, code.house?.notes ?? ""]);
+  const [code, attached, comments, zone] = await Promise.all([
+    readCodeView(ctx, found.id),
+    listAttachments(ctx, "code", found.id),
+    listComments(ctx, "code", found.id),
+    clubZone(),
+  ]);
+  const [notes, houseNotes, ...trees] = await proseOf(ctx, [
+    code.notes,
+    code.house?.notes ?? "",
+    ...comments.map((comment) => comment.body),
+  ]);
   const viewer =
     ctx.actor.kind === "member" ? { handle: ctx.actor.handle, isReviewer: hasRole(ctx.actor, "reviewer") } : null;
   const claimed = { codeId: code.id, zone, viewer };
@@ -107,6 +121,21 @@ export default async function CodePage({ params }: CodePageProps) {
               <Prose tree={notes} />
             </Section>
           )}
+          <Attached
+            attached={attached}
+            advice="A straight picture of the print tells it from a copy and from a code that looks like it."
+            {...(viewer && {
+              write: {
+                kind: "code",
+                record: code.id,
+                mostBytes: MOST_PHOTO_BYTES,
+                example: "The print on one of board 3, date code beside it",
+                viewer,
+                from: "this code",
+                takeAway: takePhotoAway,
+              },
+            })}
+          />
           <Cases code={code} />
         </div>
         <aside>
@@ -124,6 +153,26 @@ export default async function CodePage({ params }: CodePageProps) {
           <Spares code={code} isMember={isMember} />
         </aside>
       </Columns>
+      <div className={comments.length === 0 ? "no-print" : undefined}>
+        <Section id="comments" title="Comments" count={comments.length}>
+          <Comments
+            comments={comments.flatMap((comment, index) => {
+              const tree = trees[index];
+              return tree ? [{ ...comment, source: comment.body, tree }] : [];
+            })}
+            zone={zone}
+            {...(viewer && {
+              write: {
+                record: code.id,
+                nextId: ctx.newId(),
+                add: addComment,
+                edit: editComment,
+                takeBack: takeCommentBack,
+              },
+            })}
+          />
+        </Section>
+      </div>
     </>
   );
 }

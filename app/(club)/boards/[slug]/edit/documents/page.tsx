@@ -1,16 +1,17 @@
 import type { Metadata } from "next";
 import { redirect } from "next/navigation";
-import { listAttachments } from "#lib/services/attachments/index.ts";
+import { listAttachments, MOST_PHOTO_BYTES } from "#lib/services/attachments/index.ts";
 import { readBoard } from "#lib/services/boards/index.ts";
 import { EmptyState } from "#lib/ui/empty-state.tsx";
 import { PhotoGrid } from "#lib/ui/photo-grid.tsx";
+import { PhotoUpload } from "#lib/ui/photo-upload.client.tsx";
 import { Section } from "#lib/ui/section.tsx";
 import { Table } from "#lib/ui/table.tsx";
+import { TakeAway } from "#lib/ui/take-away.client.tsx";
 import { pageCtx } from "#lib/web/actor.ts";
 import { orNotFound } from "#lib/web/page.ts";
 import { takeDocumentAway, takePhotoAway } from "../../../actions.ts";
-import { TakeAway } from "../../../take-away.client.tsx";
-import { DocumentUpload, PhotoUpload } from "../../../upload.client.tsx";
+import { DocumentUpload } from "../../../upload.client.tsx";
 import { DOCUMENT_KIND_WORDS, sheetsOf } from "../../documents.tsx";
 import { EditHead } from "../steps.tsx";
 
@@ -40,7 +41,13 @@ export default async function DocumentsPage({ params }: { params: Promise<{ slug
                     .join(", ")}
                 </td>
                 <td>
-                  <TakeAway action={takeDocumentAway} field="document" id={document.id} what={document.title} />
+                  <TakeAway
+                    action={takeDocumentAway}
+                    field="document"
+                    id={document.id}
+                    what={document.title}
+                    from="this board"
+                  />
                 </td>
               </tr>
             ))}
@@ -62,12 +69,23 @@ export default async function DocumentsPage({ params }: { params: Promise<{ slug
               caption: (
                 <>
                   {photo.caption}
-                  <TakeAway action={takePhotoAway} field="use" id={photo.use} what={photo.caption || photo.name} />
+                  <TakeAway
+                    action={takePhotoAway}
+                    field="use"
+                    id={photo.use}
+                    what={photo.caption || photo.name}
+                    from="this board"
+                  />
                 </>
               ),
             }))}
         />
-        <PhotoUpload board={board.id} />
+        <PhotoUpload
+          kind="board"
+          record={board.id}
+          mostBytes={MOST_PHOTO_BYTES}
+          example="Component side, Issue 2, a working one"
+        />
       </Section>
     </>
   );
