@@ -19,7 +19,7 @@ export async function loadCase(ctx: Ctx, around: CaseSurroundings, one: SeedCase
   const measured = one.checks.map((check, index) => checkInput(check, checkId(index), at, index));
   const repeated = one.causes.flatMap((cause, position) => repeatedChecks(one, cause, position, at, checkId));
   const created = await createCase(
-    { ...ctx, now: () => at },
+    { ...ctx, now: () => at, onBehalfOf: author.id },
     {
       id: id("case", ""),
       board: one.board,
@@ -48,7 +48,7 @@ export async function loadCase(ctx: Ctx, around: CaseSurroundings, one: SeedCase
     const said = around.yearsAgo(comment.yearsAgo);
     const provenance = { memberId: around.memberOf(comment.member).id, at: said };
     const input = { id: id("comment", index), kind: "case", record: created.id, body: comment.body };
-    await createComment({ ...ctx, now: () => said }, input, provenance);
+    await createComment({ ...ctx, now: () => said, onBehalfOf: provenance.memberId }, input, provenance);
   }
   return created.number;
 }

@@ -71,14 +71,14 @@ export async function loadDemoClub(ctx: Ctx, newest: Date, progress: Progress): 
     const { id } = await addMember({ ...ctx, now: () => joined }, input, joined);
     actors.set(one.handle, { kind: "member", id, handle: one.handle, name: one.name, role: one.role });
   });
-  const keeper = { ...ctx, now: () => began };
+  const keeper = { ...ctx, now: () => began, onBehalfOf: memberOf("ines").id };
   await each("chip makers", houses, (one) =>
     ignoringKnown(createHouse(keeper, { id: demoId("house", one.slug, began), ...one })),
   );
   await each("chips", chips, (one) => createChip(keeper, chipInput(one, began)));
   await each("part codes", codes, (one) => {
     const provenance = { memberId: memberOf(one.sightings[0]?.member ?? "mirela").id, at: began };
-    return ignoringKnown(createCode(keeper, codeInput(one, began), provenance));
+    return ignoringKnown(createCode({ ...keeper, onBehalfOf: provenance.memberId }, codeInput(one, began), provenance));
   });
   await each("boards", boards, async (one) => {
     await createBoard(keeper, boardInput(one, began));
@@ -213,13 +213,13 @@ async function loadClaim(
   const claimId = demoId("claim", `${one.from} ${one.to} ${one.grade}`, at);
   const { from, to, grade, bothWays, conditions } = one;
   const input = { id: claimId, from, to, grade, bothWays, conditions, note: one.note ?? "" };
-  await ignoringKnown(createClaim({ ...ctx, now: () => at }, input, by));
+  await ignoringKnown(createClaim({ ...ctx, now: () => at, onBehalfOf: by.memberId }, input, by));
   for (const [index, evidence] of one.evidence.entries()) {
     const said = around.yearsAgo(evidence.yearsAgo);
     const provenance = { memberId: around.memberOf(evidence.member).id, at: said };
     await ignoringKnown(
       addEvidence(
-        { ...ctx, now: () => said },
+        { ...ctx, now: () => said, onBehalfOf: provenance.memberId },
         claimId,
         {
           id: demoId("evidence", `${claimId} ${index}`, said),

@@ -207,7 +207,12 @@ export interface SeedCause {
   /** Numbers of the checks (from 0) that it explains. */
   explains: number[];
   cure?: { action: CureAction; description: string; fittedCode?: string; from?: string };
-  proof?: { kind: ProofKind; minutes?: number; note: string; /** measured again, by number of the check */ repeats?: { check: number; measured: string }[] };
+  proof?: {
+    kind: ProofKind;
+    minutes?: number;
+    note: string;
+    /** measured again, by number of the check */ repeats?: { check: number; measured: string }[];
+  };
 }
 
 export interface SeedCase {

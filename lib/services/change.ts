@@ -72,7 +72,7 @@ export async function change<T>(
 
 async function keep<T>(tx: Tx, ctx: Ctx, changed: Changed<T>): Promise<void> {
   const at = ctx.now();
-  const by = memberId(ctx.actor);
+  const by = ctx.actor.kind === "club" ? (ctx.onBehalfOf ?? null) : memberId(ctx.actor);
   const kept = changed.touched.filter((record) => record.snapshot !== undefined);
   if (kept.length > 0) {
     await tx.recordRevision.createMany({

@@ -47,6 +47,8 @@ export interface Ctx {
   newId: () => string;
   /** Tells whoever follows the change log that there is something new. */
   wake: () => void;
+  /** Whose deed the program records in the history, when it loads the demo or old notes. */
+  onBehalfOf?: string;
   /** The visitor's address, for limits and the audit trail; none from the command line. */
   address?: string;
 }

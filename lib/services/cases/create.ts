@@ -66,6 +66,7 @@ export async function createCase(ctx: Ctx, raw: unknown, provenance?: Provenance
       },
       select: { id: true, number: true, version: true },
     });
+    await linkDoubt(tx, created.id);
     await setSymptoms(tx, ctx, created.id, input.symptoms);
     const target = { caseId: created.id, facts, from: 0, path: "checks", author: authorId };
     await writeChecks(tx, ctx, target, input.checks);
@@ -98,6 +99,19 @@ async function sameCase(ctx: Ctx, id: string, input: CreateCase): Promise<Create
   const same = own && found.symptomText === input.symptomText && found.checks.length >= input.checks.length;
   if (!same) throw new ServiceError("conflict", "Another case has this id.");
   return { id: found.id, number: found.number, version: found.version, made: false };
+}
+
+/** "Did not help mine" led to this case: the word of doubt points to it. */
+async function linkDoubt(tx: Tx, caseId: string): Promise<void> {
+  const { openedFromId: from, authorId } = await tx.faultCase.findUniqueOrThrow({
+    where: { id: caseId },
+    select: { openedFromId: true, authorId: true },
+  });
+  if (!from) return;
+  await tx.confirmation.updateMany({
+    where: { caseId: from, memberId: authorId, helped: false, linkedCaseId: null },
+    data: { linkedCaseId: caseId },
+  });
 }
 
 async function openedFromId(tx: Tx, ctx: Ctx, number: number | undefined): Promise<string | null> {
