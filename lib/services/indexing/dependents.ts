@@ -10,6 +10,7 @@ const select = { id: true } as const;
  */
 const DEPENDENTS: Record<SearchKind, Record<string, IdsOf>> = {
   case: {
+    board: (db, ids) => db.faultCase.findMany({ where: { boardId: { in: ids } }, select }),
     chip: (db, ids) => db.faultCase.findMany({ where: { causes: { some: { chipId: { in: ids } } } }, select }),
     code: (db, ids) => db.faultCase.findMany({ where: { causes: { some: { codeId: { in: ids } } } }, select }),
   },
@@ -27,6 +28,7 @@ const DEPENDENTS: Record<SearchKind, Record<string, IdsOf>> = {
     board: (db, ids) => db.partCode.findMany({ where: { sightings: { some: { boardId: { in: ids } } } }, select }),
   },
   spare: {
+    member: (db, ids) => db.spare.findMany({ where: { memberId: { in: ids } }, select }),
     code: (db, ids) => db.spare.findMany({ where: { codeId: { in: ids } }, select }),
     chip: (db, ids) => db.spare.findMany({ where: { chipId: { in: ids } }, select }),
     board: (db, ids) => db.spare.findMany({ where: { boardId: { in: ids } }, select }),
