@@ -65,7 +65,7 @@ describe("a check", () => {
   test("that cannot be read is kept as typed, with the reason", async () => {
     const made = await call("POST", checks(), { body: { ...reading, measured: "about five-ish" } });
     expect(made.status).toBe(201);
-    expect(record(made)).toMatchObject({ measured: "about five-ish", verdict: "inconclusive" });
+    expect(record(made)).toMatchObject({ measured: "about five-ish", unit: null });
     expect(record(made).unreadable).not.toBe("");
   });
 
