@@ -75,7 +75,7 @@ function Caption({ file, write }: { file: AttachedFile } & Pick<AttachedProps, "
   const isMine = write && (write.viewer.isReviewer || write.viewer.handle === file.by?.handle);
   return (
     <>
-      {file.caption} {file.by && <span className="soft">{file.by.name}</span>}
+      {[file.caption, file.by && `by ${file.by.name}`].filter(Boolean).join(", ")}
       {isMine && (
         <div className="no-print">
           <TakeAway

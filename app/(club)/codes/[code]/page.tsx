@@ -129,7 +129,7 @@ export default async function CodePage({ params }: CodePageProps) {
                 kind: "code",
                 record: code.id,
                 mostBytes: MOST_PHOTO_BYTES,
-                example: "The print on one of board 3, date code beside it",
+                example: "Print and date code of one that works",
                 viewer,
                 from: "this code",
                 takeAway: takePhotoAway,
