@@ -9,6 +9,7 @@ import { SubmitButton } from "#lib/ui/submit-button.client.tsx";
 import { ROLE_WORDS } from "#lib/ui/words.ts";
 import { inviteAction, revokeAction } from "./actions.ts";
 import { ShownOnce } from "./shown-once.client.tsx";
+import styles from "./desk.module.css";
 
 /** Makes an invitation link: for one person, or for a room. */
 export function InviteForm() {
@@ -24,7 +25,7 @@ export function InviteForm() {
           label="Link of the invitation"
         />
       )}
-      <form action={send} key={JSON.stringify(state.values ?? state.value ?? null)}>
+      <form action={send} className={styles.invite} key={JSON.stringify(state.values ?? state.value ?? null)}>
         <FormError message={state.message} problems={state.problems} />
         <FieldRow>
           <TextField

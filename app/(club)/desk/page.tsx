@@ -108,7 +108,7 @@ function Health({ parts, state }: { parts: Awaited<ReturnType<typeof health>>; s
       <KeyValue
         items={names.map((name) => ({
           name: PART_WORDS[name],
-          value: `${parts[name].usable ? "well" : "not usable"}: ${parts[name].says}${name === "search" ? STATE_WORDS[state] : ""}`,
+          value: `${parts[name].usable ? "usable" : "not usable"}: ${parts[name].says}${name === "search" ? STATE_WORDS[state] : ""}`,
         }))}
       />
     </Section>

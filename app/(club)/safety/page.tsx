@@ -23,8 +23,8 @@ export default function SafetyPage() {
       <Section id="people" title="People">
         <Caution harms="people" title="Mains kills. So do the primary sides of switch-mode supplies.">
           <p>
-            Unplugged is off; switched off is not. Never work on a live primary alone, tired, or with a second hand on
-            metal. A fuse does not protect you.
+            Unplugged is off; switched off is not. Whatever is live while it is open is left to qualified people. A fuse
+            does not protect you.
           </p>
         </Caution>
         <Caution harms="people" title="A chassis can be live.">
@@ -123,8 +123,8 @@ export default function SafetyPage() {
           </li>
         </ol>
         <p>
-          Cautions that concern a board stand on its page and in each of its cases. They are shown where mains, a
-          picture tube or more than 60 V is on the board, and ask for a tick before you measure there.
+          Cautions that apply to a board stand on its page and in each of its cases. Where mains, a picture tube or more
+          than 60 V is on it, you tick them before you measure there.
         </p>
       </Section>
     </div>

@@ -8,7 +8,6 @@ import { EmptyState } from "#lib/ui/empty-state.tsx";
 import { FieldRow, SelectField, TextField } from "#lib/ui/field.tsx";
 import { PageHead, Section } from "#lib/ui/section.tsx";
 import { SubmitButton } from "#lib/ui/submit-button.client.tsx";
-import { NumberCell, Table } from "#lib/ui/table.tsx";
 import { TimeText } from "#lib/ui/time-text.tsx";
 import { pageCtx } from "#lib/web/actor.ts";
 import { clubZone, pageAddress, queryOfPage, type SearchParams } from "#lib/web/page.ts";
@@ -24,7 +23,7 @@ export default async function SparesPage({ searchParams }: { searchParams: Promi
   const member = ctx.actor.kind === "member" ? ctx.actor : null;
   const isFiltered = Object.values(asked).some(Boolean);
   const answered = wants.filter((want) => want.counterparts.length > 0);
-  const shared = { zone, isSteward: member?.role === "steward", isMember: member !== null };
+  const shared = { zone, isSteward: member?.role === "steward" };
   return (
     <>
       <PageHead title="Spares" lead="Who has one, and who looks for one.">
@@ -107,7 +106,7 @@ export default async function SparesPage({ searchParams }: { searchParams: Promi
               </p>
             </EmptyState>
           ) : (
-            <SpareTable label="Offered" spares={offers} {...shared} />
+            <SpareList spares={offers} {...shared} />
           )}
         </Section>
       )}
@@ -116,7 +115,7 @@ export default async function SparesPage({ searchParams }: { searchParams: Promi
           {wants.length === 0 ? (
             <EmptyState title={isFiltered ? "Nobody looks for this." : "Nobody looks for anything."} />
           ) : (
-            <SpareTable label="Wanted" spares={wants} {...shared} />
+            <SpareList spares={wants} {...shared} />
           )}
         </Section>
       )}
@@ -146,66 +145,52 @@ function Answered({ wants }: { wants: readonly MatchedSpare[] }) {
   );
 }
 
-interface SpareTableProps {
-  label: string;
+interface SpareListProps {
   spares: readonly MatchedSpare[];
   zone: string;
-  isMember: boolean;
   isSteward: boolean;
 }
 
-function SpareTable({ label, spares, zone, isMember, isSteward }: SpareTableProps) {
+function SpareList({ spares, zone, isSteward }: SpareListProps) {
   return (
-    <Table
-      label={label}
-      columns={[
-        "What",
-        { head: "How many", number: true },
-        "Who",
-        "Condition",
-        "Since",
-        ...(isMember ? [{ head: "Change", hidden: true }] : []),
-      ]}
-    >
+    <ul className={styles.list}>
       {spares.map((spare) => (
-        <tr key={spare.id} id={`spare-${spare.id}`} className={styles.row}>
-          <th scope="row">
-            <What spare={spare} />
-          </th>
-          <NumberCell>{spare.quantity}</NumberCell>
-          <td>
-            <Link prefetch={false} href={`/members/${spare.member.handle}`}>
-              {spare.member.name}
-            </Link>
-            {spare.visibility === "members" && <span className={styles.under}>members only</span>}
-          </td>
-          <td>
-            {spare.condition}
-            {spare.note && <span className={styles.note}>{spare.note}</span>}
-          </td>
-          <td>
-            <TimeText at={spare.createdAt} zone={zone} />
-          </td>
-          {isMember && (
-            <td>
-              {(spare.mine || isSteward) && (
-                <div className={styles.own}>
-                  <ButtonLink look="quiet" href={`/spares/${spare.id}/edit`}>
-                    Change
-                  </ButtonLink>
-                  <EndSpare
-                    id={spare.id}
-                    version={spare.version}
-                    isOffer={spare.direction === "offer"}
-                    what={nameOf(spare)}
-                  />
-                </div>
-              )}
-            </td>
-          )}
-        </tr>
+        <li key={spare.id} id={`spare-${spare.id}`} className={styles.item}>
+          <p className={styles.what}>
+            <span className={styles.count}>{spare.quantity} ×</span>
+            <span>
+              <What spare={spare} />
+            </span>
+          </p>
+          <div>
+            {spare.condition && <p>{spare.condition}</p>}
+            {spare.note && <p className={styles.note}>{spare.note}</p>}
+          </div>
+          <div className={styles.facts}>
+            <span>
+              <Link prefetch={false} href={`/members/${spare.member.handle}`}>
+                {spare.member.name}
+              </Link>
+              , <TimeText at={spare.createdAt} zone={zone} />
+            </span>
+            {spare.visibility === "members" && <span>members only</span>}
+            {(spare.mine || isSteward) && (
+              <Link prefetch={false} href={`/spares/${spare.id}/edit`}>
+                Change<span className="visually-hidden"> {nameOf(spare)}</span>
+              </Link>
+            )}
+            {spare.mine && (
+              <EndSpare
+                id={spare.id}
+                version={spare.version}
+                isOffer={spare.direction === "offer"}
+                what={nameOf(spare)}
+              />
+            )}
+          </div>
+        </li>
       ))}
-    </Table>
+    </ul>
   );
 }
 

@@ -28,7 +28,11 @@ export function SpareForm({ id, version, values }: SpareFormProps) {
   return (
     // A form that was answered is drawn anew with what was typed.
     <form action={send} key={JSON.stringify(state.values ?? null)}>
-      <FormError message={state.message} problems={state.problems} fields={{ note: "spare-note" }} />
+      <FormError
+        message={present ? undefined : state.message}
+        problems={state.problems}
+        fields={{ note: "spare-note" }}
+      />
       {present && <SomeoneWasFirst differences={differences(typed, present.values)} />}
       {id && <input type="hidden" name="id" value={id} />}
       <input type="hidden" name="version" value={present?.version ?? version ?? ""} />
@@ -52,7 +56,7 @@ export function SpareForm({ id, version, values }: SpareFormProps) {
           mono
           defaultText={typed.code}
           error={codeProblem}
-          hint="Where the print matters: a speed, a version, a house code."
+          hint="Where the print matters."
         />
         <ComboBox
           label="Chip"
