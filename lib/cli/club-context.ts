@@ -15,7 +15,7 @@ import { createFactsCache } from "#lib/services/boards/index.ts";
 import type { Ctx } from "#lib/services/context.ts";
 
 /** The club as a command sees it: the database is opened here, search and advice are empty and not followed. */
-export async function openClub(): Promise<{ ctx: Ctx; env: Env; database: OpenDatabase; close(): Promise<void> }> {
+export async function openClub(): Promise<{ ctx: Ctx; env: Env; database: OpenDatabase; close: () => Promise<void> }> {
   const env = readEnv(process.env);
   const database = await openDatabase(configuredPlace(env));
   const ctx: Ctx = {

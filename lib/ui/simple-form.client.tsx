@@ -51,18 +51,18 @@ export function SimpleForm({ action, fields, submit, pending, done, secretNote, 
     <form action={send} className={styles.form}>
       <FormError message={state.ok === false ? state.message : undefined} problems={unplaced(state.problems, fields)} />
       {state.ok && done && (
-        <div role="status">
+        <output className={styles.told}>
           <Notice kind="done" title={done} />
-        </div>
+        </output>
       )}
       {state.ok && state.secret && (
-        <div role="status">
+        <output className={styles.told}>
           <Notice kind="info" title={secretNote ?? "Copy this now: it is shown once."}>
             <p>
               <code className={styles.secret}>{state.secret}</code>
             </p>
           </Notice>
-        </div>
+        </output>
       )}
       {fields.map((field) => (
         <OneField

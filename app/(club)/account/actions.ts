@@ -50,7 +50,7 @@ export async function tokenAction(_: SimpleFormState, form: FormData): Promise<S
 }
 
 export async function revokeTokenAction(form: FormData): Promise<void> {
-  await act({ role: "member" }, form, (ctx) => revokeToken(ctx, String(form.get("id"))));
+  await act({ role: "member" }, form, (ctx) => revokeToken(ctx, formFields(form).id ?? ""));
   revalidatePath("/account");
 }
 

@@ -103,8 +103,9 @@ export default async function AccountPage({ searchParams }: { searchParams: Prom
               </td>
               <td>
                 <form action={endSessionAction}>
-                  <input type="hidden" name="id" value={session.id} />
-                  <Button type="submit">End</Button>
+                  <Button type="submit" name="id" value={session.id}>
+                    End
+                  </Button>
                 </form>
               </td>
             </tr>
@@ -116,8 +117,8 @@ export default async function AccountPage({ searchParams }: { searchParams: Prom
       </Section>
       <Section id="tokens" title="Tokens for scripts" count={account.tokens.length}>
         <p>
-          A token lets a program use the interface (<a href="/api/v1/openapi.json">/api/v1</a>) in your name, as far as
-          its scopes allow.
+          A token lets a program use the interface (<code>/api/v1/openapi.json</code> describes it) in your name, as far
+          as its scopes allow.
         </p>
         {account.tokens.length === 0 ? (
           <EmptyState title="No token yet.">Make one below; it is shown once.</EmptyState>
@@ -137,10 +138,11 @@ export default async function AccountPage({ searchParams }: { searchParams: Prom
                 <td>{token.expiresAt ? <TimeText at={token.expiresAt} zone={zone} /> : "never"}</td>
                 <td>
                   <form action={revokeTokenAction}>
-                    <input type="hidden" name="id" value={token.id} />
                     <ConfirmButton
                       question={`Revoke the token “${token.name}”? Programs that use it stop working.`}
                       confirm="Revoke"
+                      name="id"
+                      value={token.id}
                     >
                       Revoke
                     </ConfirmButton>

@@ -18,7 +18,7 @@ export interface OpenDatabase {
   engine: "embedded" | "postgresql";
   /** Names of the migrations applied while opening. */
   migrated: string[];
-  close(): Promise<void>;
+  close: () => Promise<void>;
 }
 
 export interface DatabasePlace {

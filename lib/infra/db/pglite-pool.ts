@@ -55,9 +55,9 @@ class WorkerStream extends Duplex {
 
 export interface PglitePool {
   pool: pg.Pool;
-  close(): Promise<void>;
+  close: () => Promise<void>;
   /** Writes an image of the whole database to a file; later pools start from it. For tests. */
-  dump(file: string): Promise<void>;
+  dump: (file: string) => Promise<void>;
 }
 
 /**

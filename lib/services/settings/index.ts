@@ -1,3 +1,4 @@
+import { z } from "zod";
 import { change } from "../change.ts";
 import type { Ctx } from "../context.ts";
 import { ClubSettings, DEFAULT_SETTINGS } from "./schema.ts";
@@ -8,8 +9,8 @@ const NAME = "club";
 export async function clubSettings(ctx: Pick<Ctx, "db">): Promise<ClubSettings> {
   const row = await ctx.db.setting.findUnique({ where: { name: NAME }, select: { value: true } });
   // A setting that a newer version added is not in a row that an older one saved.
-  const saved = typeof row?.value === "object" ? row.value : {};
-  const read = ClubSettings.safeParse({ ...DEFAULT_SETTINGS, ...saved });
+  const saved = z.record(z.string(), z.unknown()).safeParse(row?.value);
+  const read = ClubSettings.safeParse({ ...DEFAULT_SETTINGS, ...(saved.success ? saved.data : {}) });
   return read.success ? read.data : DEFAULT_SETTINGS;
 }
 
