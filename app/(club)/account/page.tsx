@@ -102,11 +102,7 @@ export default async function AccountPage({ searchParams }: { searchParams: Prom
                 <TimeText at={session.lastSeenAt} zone={zone} withClock />
               </td>
               <td>
-                <form action={endSessionAction}>
-                  <Button type="submit" name="id" value={session.id}>
-                    End
-                  </Button>
-                </form>
+                <EndSession id={session.id} />
               </td>
             </tr>
           ))}
@@ -137,16 +133,7 @@ export default async function AccountPage({ searchParams }: { searchParams: Prom
                 <td>{token.lastUsedAt ? <TimeText at={token.lastUsedAt} zone={zone} /> : "never"}</td>
                 <td>{token.expiresAt ? <TimeText at={token.expiresAt} zone={zone} /> : "never"}</td>
                 <td>
-                  <form action={revokeTokenAction}>
-                    <ConfirmButton
-                      question={`Revoke the token “${token.name}”? Programs that use it stop working.`}
-                      confirm="Revoke"
-                      name="id"
-                      value={token.id}
-                    >
-                      Revoke
-                    </ConfirmButton>
-                  </form>
+                  <RevokeToken id={token.id} name={token.name} />
                 </td>
               </tr>
             ))}
@@ -175,6 +162,27 @@ export default async function AccountPage({ searchParams }: { searchParams: Prom
         />
       </Section>
     </>
+  );
+}
+
+function EndSession({ id }: { id: string }) {
+  return (
+    <form action={endSessionAction}>
+      <Button type="submit" name="id" value={id}>
+        End
+      </Button>
+    </form>
+  );
+}
+
+function RevokeToken({ id, name }: { id: string; name: string }) {
+  const question = `Revoke the token “${name}”? Programs that use it stop working.`;
+  return (
+    <form action={revokeTokenAction}>
+      <ConfirmButton question={question} confirm="Revoke" name="id" value={id}>
+        Revoke
+      </ConfirmButton>
+    </form>
   );
 }
 
