@@ -6,7 +6,7 @@ import { FormError } from "#lib/ui/form-error.tsx";
 import { SomeoneWasFirst, type Difference } from "#lib/ui/someone-was-first.tsx";
 import { SubmitButton } from "#lib/ui/submit-button.client.tsx";
 import { saveList } from "./actions.ts";
-import { blankRow, LIST_FORMS, rowText, type ListForm as Form, type Row } from "./edit-lists.ts";
+import { blankRow, isBlank, LIST_FORMS, rowText, type ListForm as Form, type Row } from "./edit-lists.ts";
 import { addRow, filledRows, keyed, ListRows } from "./list-rows.client.tsx";
 import { presentOf } from "./present.ts";
 import { UsualRails } from "./usual-rails.client.tsx";
@@ -28,6 +28,14 @@ export function ListForm({ slug, version, part, rows: before, offers }: ListForm
   const [rows, setRows] = useState(() => keyed(before.length > 0 || !form ? before : [blankRow(form)]));
   if (!form) return null;
   const present = presentOf<Row[]>(state.present);
+  // The empty row of an empty list gives way to the first that is added.
+  const add = (row: Row) =>
+    setRows(
+      addRow(
+        rows.filter((one) => !isBlank(form, one.row)),
+        row,
+      ),
+    );
   const left = offers.filter((offer) => !rows.some(({ row }) => nameOf(form, row) === nameOf(form, offer)));
   return (
     <form action={send} onReset={(event) => event.preventDefault()}>
@@ -42,11 +50,11 @@ export function ListForm({ slug, version, part, rows: before, offers }: ListForm
       <input type="hidden" name="back" value={`#${part}`} />
       <input type="hidden" name="rows" value={JSON.stringify(filledRows(form, rows))} />
       <ListRows form={form} rows={rows} problems={state.problems} onChange={setRows}>
-        {form.list === "rails" && <UsualRails rows={rows} onAdd={(row) => setRows(addRow(rows, row))} />}
+        {form.list === "rails" && <UsualRails rows={rows} onAdd={add} />}
         {left.length > 0 && (
           <ButtonRow>
             {left.map((offer) => (
-              <Button key={nameOf(form, offer)} onClick={() => setRows(addRow(rows, { ...blankRow(form), ...offer }))}>
+              <Button key={nameOf(form, offer)} onClick={() => add({ ...blankRow(form), ...offer })}>
                 Add {nameOf(form, offer)} of the parts list
               </Button>
             ))}

@@ -44,6 +44,7 @@ export function ListRows({ form, rows, problems, onChange, children }: ListRowsP
           form={form}
           row={row}
           rowKey={key}
+          isFirst={index === 0}
           problems={problemsOfRow(problems, `${form.list}.${sent.findIndex((one) => one.key === key)}`)}
           onChange={(changed) => onChange(rows.map((one) => (one.key === key ? { key, row: changed } : one)))}
           onRemove={() => onChange(rows.filter((one) => one.key !== key))}
@@ -80,13 +81,15 @@ interface RowFieldsProps {
   form: ListForm;
   row: Row;
   rowKey: number;
+  /** Hints stand in the first row only. */
+  isFirst: boolean;
   problems: readonly RowProblem[];
   onChange: (row: Row) => void;
   onRemove: () => void;
   onUp: (() => void) | undefined;
 }
 
-function RowFields({ form, row, rowKey, problems, onChange, onRemove, onUp }: RowFieldsProps) {
+function RowFields({ form, row, rowKey, isFirst, problems, onChange, onRemove, onUp }: RowFieldsProps) {
   const called = rowText({ ...form, fields: form.fields.slice(0, 1) }, row) || "this row";
   return (
     <fieldset className={styles.row}>
@@ -94,7 +97,7 @@ function RowFields({ form, row, rowKey, problems, onChange, onRemove, onUp }: Ro
       {form.fields.map((field, index) => (
         <div key={field.name} className={field.wide ? styles.rowWide : undefined}>
           <OneField
-            field={field}
+            field={isFirst ? field : withoutHint(field)}
             id={`${form.list}-${rowKey}-${field.name}`}
             value={row[field.name] ?? ""}
             error={errorOf(problems, field.name, index === 0)}
@@ -114,6 +117,10 @@ function RowFields({ form, row, rowKey, problems, onChange, onRemove, onUp }: Ro
       </div>
     </fieldset>
   );
+}
+
+function withoutHint({ hint: _first, ...field }: RowField): RowField {
+  return field;
 }
 
 function errorOf(problems: readonly RowProblem[], field: string, isFirst: boolean): string | undefined {

@@ -1,18 +1,20 @@
 import type { Metadata } from "next";
 import Link from "next/link";
-import { BOARD_KINDS, type BoardKind } from "#lib/core/shared/index.ts";
+import { Fragment } from "react";
+import { BOARD_KINDS } from "#lib/core/shared/index.ts";
 import { listBoards, type BoardLine } from "#lib/services/boards/index.ts";
 import { ListBoards } from "#lib/services/boards/schema.ts";
 import { ButtonLink, ButtonRow } from "#lib/ui/button.tsx";
 import { EmptyState } from "#lib/ui/empty-state.tsx";
 import { choicesOf, FieldRow, SelectField, TextField } from "#lib/ui/field.tsx";
 import { Pager } from "#lib/ui/pager.tsx";
-import { PageHead, Section } from "#lib/ui/section.tsx";
+import { PageHead } from "#lib/ui/section.tsx";
 import { SubmitButton } from "#lib/ui/submit-button.client.tsx";
 import { NumberCell, Table } from "#lib/ui/table.tsx";
 import { BOARD_KIND_WORDS } from "#lib/ui/words.ts";
 import { pageCtx } from "#lib/web/actor.ts";
 import { pageAddress, queryOfPage, type SearchParams } from "#lib/web/page.ts";
+import styles from "./board.module.css";
 
 export const metadata: Metadata = { title: "Boards" };
 
@@ -57,11 +59,7 @@ export default async function BoardsPage({ searchParams }: { searchParams: Promi
         </ButtonRow>
       </form>
       {boards.length === 0 && <NoBoards isFiltered={isFiltered} isMember={isMember} />}
-      {BOARD_KINDS.map((one) => ({ one, lines: boards.filter((board) => board.kind === one) }))
-        .filter(({ lines }) => lines.length > 0)
-        .map(({ one, lines }) => (
-          <Kind key={one} kind={one} boards={lines} />
-        ))}
+      {boards.length > 0 && <BoardsByKind boards={boards} />}
       <Pager
         label="Boards"
         previous={cursor ? pageAddress("/boards", { q, kind }) : undefined}
@@ -95,38 +93,54 @@ function NoBoards({ isFiltered, isMember }: { isFiltered: boolean; isMember: boo
   );
 }
 
-function Kind({ kind, boards }: { kind: BoardKind; boards: readonly BoardLine[] }) {
-  const word = BOARD_KIND_WORDS[kind];
+/** One table, so that the columns of all kinds stand below each other. */
+function BoardsByKind({ boards }: { boards: readonly BoardLine[] }) {
+  const groups = BOARD_KINDS.map((kind) => ({ kind, lines: boards.filter((board) => board.kind === kind) }));
   return (
-    <Section id={kind} title={`${word.slice(0, 1).toUpperCase()}${word.slice(1)}`} count={boards.length}>
-      <Table
-        label={`Boards: ${word}`}
-        columns={[
-          "Board",
-          { head: "Cases", number: true, narrow: true },
-          { head: "Cured", number: true, narrow: true },
-          "Maker and machine",
-          { head: "Year", number: true, narrow: true },
-          { head: "Parts", number: true, narrow: true },
-          { head: "Copies", number: true, narrow: true },
-        ]}
-      >
-        {boards.map((board) => (
-          <tr key={board.slug}>
-            <th scope="row">
-              <Link prefetch={false} href={`/boards/${board.slug}`}>
-                {board.name}
-              </Link>
-            </th>
-            <NumberCell>{board.cases || ""}</NumberCell>
-            <NumberCell>{board.cured || ""}</NumberCell>
-            <td>{[board.maker, board.machine].filter(Boolean).join(", ")}</td>
-            <NumberCell>{board.year}</NumberCell>
-            <NumberCell>{board.placements || ""}</NumberCell>
-            <NumberCell>{board.copies || ""}</NumberCell>
-          </tr>
+    <Table
+      label="Boards by kind"
+      columns={[
+        "Board",
+        { head: "Cases", number: true, narrow: true },
+        { head: "Cured", number: true, narrow: true },
+        "Maker and machine",
+        { head: "Year", number: true, narrow: true },
+        { head: "Parts", number: true, narrow: true },
+        { head: "Copies", number: true, narrow: true },
+      ]}
+    >
+      {groups
+        .filter(({ lines }) => lines.length > 0)
+        .map(({ kind, lines }) => (
+          <Fragment key={kind}>
+            <tr className={styles.group} id={kind}>
+              <th scope="rowgroup" colSpan={7}>
+                {BOARD_KIND_WORDS[kind]} <span className="soft">{lines.length}</span>
+              </th>
+            </tr>
+            {lines.map((board) => (
+              <BoardRow key={board.slug} board={board} />
+            ))}
+          </Fragment>
         ))}
-      </Table>
-    </Section>
+    </Table>
+  );
+}
+
+function BoardRow({ board }: { board: BoardLine }) {
+  return (
+    <tr>
+      <th scope="row">
+        <Link prefetch={false} href={`/boards/${board.slug}`}>
+          {board.name}
+        </Link>
+      </th>
+      <NumberCell>{board.cases || ""}</NumberCell>
+      <NumberCell>{board.cured || ""}</NumberCell>
+      <td>{[board.maker, board.machine].filter(Boolean).join(", ")}</td>
+      <NumberCell>{board.year}</NumberCell>
+      <NumberCell>{board.placements || ""}</NumberCell>
+      <NumberCell>{board.copies || ""}</NumberCell>
+    </tr>
   );
 }

@@ -9,6 +9,7 @@ import { saveParts } from "./actions.ts";
 import { lineDifferences } from "./line-differences.ts";
 import { PartsField } from "./parts-field.client.tsx";
 import { presentOf } from "./present.ts";
+import styles from "./board.module.css";
 
 /** The parts of a board: its whole list to work in, or a pasted one that adds and changes. */
 export function PartsForm({ slug, version, text }: { slug: string; version: number; text: string }) {
@@ -30,14 +31,14 @@ export function PartsForm({ slug, version, text }: { slug: string; version: numb
       <input type="hidden" name="whole" value={whole ? "yes" : "no"} />
       <input type="hidden" name="back" value="#parts" />
       {text !== "" && (
-        <ButtonRow>
+        <div className={styles.modes}>
           <Button aria-pressed={whole} onClick={() => setWhole(true)}>
             Work in the whole list
           </Button>
           <Button aria-pressed={!whole} onClick={() => setWhole(false)}>
             Paste parts to add or change
           </Button>
-        </ButtonRow>
+        </div>
       )}
       <p className="soft">
         {whole

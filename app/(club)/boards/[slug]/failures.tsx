@@ -66,6 +66,7 @@ function CulpritTable({ label, culprits }: { label: string; culprits: readonly C
 function CaseNumbers({ culprit: { cases } }: { culprit: Culprit }) {
   return (
     <span className={styles.numbers}>
+      <span className="soft">{cases.length === 1 ? "case" : "cases"}</span>
       {cases.slice(0, NAMED).map(({ number, title }) => (
         <Link
           key={number}

@@ -78,8 +78,10 @@ export default async function BoardPage({ params }: BoardPageProps) {
       <Parts board={board} culprits={culprits} isMember={isMember} />
       <Connectors board={board} isMember={isMember} />
       <Nets board={board} isMember={isMember} />
-      <Documents board={board} isMember={isMember} />
-      <Photos board={board} attached={attached} isMember={isMember} />
+      <div className={board.documents.length === 0 ? styles.pair : undefined}>
+        <Documents board={board} isMember={isMember} />
+        <Photos board={board} attached={attached} isMember={isMember} />
+      </div>
       {board.notes !== "" && notes && (
         <Section id="notes" title="Notes from the bench">
           <Prose tree={notes} />

@@ -1,4 +1,5 @@
 import Link from "next/link";
+import { PLACEMENT_KINDS, type PlacementKind } from "#lib/core/shared/index.ts";
 import type { BoardView, Culprit } from "#lib/services/boards/index.ts";
 import { BoardDrawing, type DrawnPlacement } from "#lib/ui/board-drawing.tsx";
 import { BoardTable } from "#lib/ui/board-table.client.tsx";
@@ -43,7 +44,7 @@ export function Parts({ board, culprits, isMember }: PartsProps) {
           <BoardTable
             name={board.name}
             sheets={shownSheets(board)}
-            parts={board.placements.map(({ x: _x, y: _y, ...part }) => ({
+            parts={inOrder(board.placements).map(({ x: _x, y: _y, ...part }) => ({
               ...part,
               cases: cases.get(part.designator) ?? 0,
             }))}
@@ -53,6 +54,14 @@ export function Parts({ board, culprits, isMember }: PartsProps) {
     </Section>
   );
 }
+
+/** Chips first, as the list of kinds has it; within a kind U2 before U10. */
+function inOrder(placements: BoardView["placements"]): BoardView["placements"] {
+  const rank = (kind: PlacementKind) => PLACEMENT_KINDS.indexOf(kind);
+  return placements.toSorted((a, b) => rank(a.kind) - rank(b.kind) || NATURAL.compare(a.designator, b.designator));
+}
+
+const NATURAL = new Intl.Collator("en", { numeric: true });
 
 function drawnPlacements(board: BoardView, cases: ReadonlyMap<string, number>): DrawnPlacement[] {
   return board.placements.flatMap((placed): DrawnPlacement[] => {
