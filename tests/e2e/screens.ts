@@ -2,44 +2,11 @@
 import fs from "node:fs";
 import path from "node:path";
 import { DESKTOP, openBrowser, person, PHONE } from "#tests/support/browser.ts";
+import { PAGES } from "#tests/support/pages.ts";
 import { preparedDemo } from "#tests/support/prepared-clubs.ts";
 import { firstStewardLink, startServer } from "#tests/support/server.ts";
 
 const FOLDER = "screens";
-const PAGES = [
-  "/",
-  "/search?q=no+pictre",
-  "/search?q=VQ4+0061",
-  "/search?q=nothing+like+this",
-  "/cases",
-  "/cases/104",
-  "/cases/104/history",
-  "/cases/104/bench",
-  "/cases/104/close",
-  "/cases/104/write",
-  "/cases/104/label",
-  "/cases/new?board=vetch-terminal-deflection",
-  "/cases/quick",
-  "/boards",
-  "/boards/tern-arcade-main",
-  "/boards/new",
-  "/boards/harrow-80/edit",
-  "/chips",
-  "/chips/27c512",
-  "/chips/new",
-  "/chips/74ls244/edit",
-  "/codes",
-  "/codes/new",
-  "/imports",
-  "/spares",
-  "/members",
-  "/members/ines",
-  "/account",
-  "/desk",
-  "/safety",
-  "/signin",
-  "/not-there",
-];
 
 fs.rmSync(FOLDER, { recursive: true, force: true });
 fs.mkdirSync(FOLDER);
