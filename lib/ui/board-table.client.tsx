@@ -43,7 +43,6 @@ export function BoardTable({ parts, name, sheets }: BoardTableProps) {
   const words = typed.toLowerCase().split(/\s+/).filter(Boolean);
   const shown = parts.filter((part) => words.every((word) => textOf(part).includes(word)));
   const hasCases = parts.some((part) => part.cases > 0);
-  const hasNotes = parts.some((part) => part.notes !== "");
 
   // A link to a part that is narrowed away must still lead to its row.
   useEffect(() => {
@@ -82,7 +81,7 @@ export function BoardTable({ parts, name, sheets }: BoardTableProps) {
             { head: "Sheet", narrow: true },
             { head: "Package", narrow: true },
             ...(hasCases ? [{ head: "Cases", number: true, narrow: true }] : []),
-            ...(hasNotes ? ["Notes"] : []),
+            "Notes",
           ]}
         >
           {shown.map((part) => (
@@ -107,7 +106,7 @@ export function BoardTable({ parts, name, sheets }: BoardTableProps) {
               {hasCases && (
                 <NumberCell>{part.cases > 0 && <a href={`#cause-${part.designator}`}>{part.cases}</a>}</NumberCell>
               )}
-              {hasNotes && <td className={styles.notes}>{part.notes}</td>}
+              <td className={styles.notes}>{part.notes}</td>
             </tr>
           ))}
         </Table>

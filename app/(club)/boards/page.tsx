@@ -130,7 +130,7 @@ function BoardsByKind({ boards }: { boards: readonly BoardLine[] }) {
 function BoardRow({ board }: { board: BoardLine }) {
   return (
     <tr>
-      <th scope="row">
+      <th scope="row" className={styles.name}>
         <Link prefetch={false} href={`/boards/${board.slug}`}>
           {board.name}
         </Link>

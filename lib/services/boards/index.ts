@@ -1,3 +1,4 @@
+export { boardChanges, type BoardChange } from "./changes.ts";
 export { createCopy, updateCopy } from "./copies.ts";
 export { boardCulprits, type Culprit, type CulpritCase } from "./culprits.ts";
 export { boardFacts } from "./facts.ts";

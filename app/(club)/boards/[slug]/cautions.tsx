@@ -8,7 +8,7 @@ import styles from "../board.module.css";
 
 const HAZARD_KEYS: ReadonlySet<string> = new Set(HAZARDS);
 
-/** The cautions of a board, once: what harms people first, each by itself; then what harms the board, in one list. */
+/** The cautions of a board, once: what harms people first, then what harms the board. */
 export function Cautions({ board }: { board: BoardView }) {
   const cautions = boardCautions(board);
   const people = cautions.filter((caution) => HAZARD_KEYS.has(caution.key));
@@ -16,13 +16,19 @@ export function Cautions({ board }: { board: BoardView }) {
   const known = new Set(board.placements.map((placed) => placed.designator));
   return (
     <>
-      {people.map((caution) => (
-        <Caution key={caution.key} harms="people" title={caution.title}>
-          <p>{caution.text}</p>
+      {people.length > 0 && (
+        <Caution harms="people" title="This board can hurt you">
+          <ul className={styles.cautions}>
+            {people.map((caution) => (
+              <li key={caution.key}>
+                <strong>{caution.title}.</strong> {caution.text}
+              </li>
+            ))}
+          </ul>
         </Caution>
-      ))}
+      )}
       {own.length > 0 && (
-        <Caution harms="board" title="This board">
+        <Caution harms="board" title="Mind the board">
           <ul className={styles.cautions}>
             {own.map((caution) => (
               <OwnCaution key={caution.key} caution={caution} isKnown={known.has(caution.at.toUpperCase())} />

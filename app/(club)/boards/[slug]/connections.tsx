@@ -90,7 +90,11 @@ function Leads({ net, from, named }: { net: Net; from: string; named: string }) 
       ))}
       {others.length > shown.length && (
         <a className="soft" href={`#${netId(net.name)}`}>
-          {shown.length === 0 ? `${others.length} pins` : `and ${others.length - shown.length} more`}
+          {shown.length === 0
+            ? others.length === 1
+              ? "1 more pin"
+              : `${others.length} more pins`
+            : `and ${others.length - shown.length} more`}
         </a>
       )}
     </>

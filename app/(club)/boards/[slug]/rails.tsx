@@ -39,7 +39,7 @@ export function Rails({ board, isMember }: { board: BoardView; isMember: boolean
                 <Place at={rail.name} />
               </th>
               <NumberCell>{limitText(rail)}</NumberCell>
-              <td>
+              <td className={styles.remark}>
                 <Tolerance rail={rail} />
               </td>
               <td className={styles.rail}>
@@ -52,7 +52,7 @@ export function Rails({ board, isMember }: { board: BoardView; isMember: boolean
                   />
                 )}
               </td>
-              {hasNotes && <td>{rail.notes}</td>}
+              {hasNotes && <td className={styles.remark}>{rail.notes}</td>}
             </tr>
           ))}
         </Table>
