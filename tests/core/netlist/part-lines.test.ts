@@ -48,7 +48,8 @@ const part: fc.Arbitrary<PrintedPart> = fc.record({
   package: fc.oneof(fc.constantFrom("", "DIP-20", "PLCC-44", "radial-8", "two words"), word),
   sheet: fc.oneof(fc.constant(""), word, fc.constant("3 of 5")),
   socketed: fc.boolean(),
-  ...{ x: fc.constant(null), y: fc.constant(null) },
+  x: fc.constant(null),
+  y: fc.constant(null),
   notes: fc.constantFrom("", "on -5 V: its positive end is on ground.", "see sheet 3, at 10,10", "image (LOW)"),
 });
 
