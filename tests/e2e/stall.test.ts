@@ -57,16 +57,21 @@ async function watched(work: () => Promise<unknown>): Promise<Watched> {
   return { longestMs: Math.max(longestMs, performance.now() - last), ticks };
 }
 
-/** The calmest of some tries. */
-async function calmest(what: string, work: () => Promise<unknown>): Promise<Watched> {
+/** The calmest of some tries; `before` each of them puts things back. */
+async function calmest(
+  what: string,
+  work: () => Promise<unknown>,
+  before: () => Promise<unknown> = async () => undefined,
+): Promise<Watched> {
   const tries: Watched[] = [];
-  while (tries.length < TRIES && !tries.some(({ longestMs }) => longestMs <= LONGEST_MS))
+  while (tries.length < TRIES && !tries.some(({ longestMs }) => longestMs <= LONGEST_MS)) {
+    await before();
     tries.push(await watched(work));
+  }
   const [best] = tries.toSorted((a, b) => a.longestMs - b.longestMs);
   if (!best) throw new Error("nothing was tried");
-  process.stdout.write(
-    `${what}: longest gap ${Math.round(best.longestMs)} ms, ${best.ticks} ticks, ${tries.length} tries\n`,
-  );
+  const gaps = tries.map(({ longestMs }) => Math.round(longestMs)).join(", ");
+  process.stdout.write(`${what}: longest gap in each try ${gaps} ms, ${best.ticks} ticks in the calmest\n`);
   return best;
 }
 
@@ -97,15 +102,14 @@ describe("other requests go on", () => {
   test("while a symbol library is read, compared and written", async (ctx) => {
     const folder = await needsDebianPackage(ctx, "kicad-symbols", "kicad");
     const importer = club.ctx(await club.member("importer"));
-    const libraries = ["74xx", "4xxx", "Memory_EPROM"];
+    const fileName = "74xx.kicad_sym";
+    const bytes = await readFile(`${folder}/usr/share/kicad/symbols/${fileName}`);
     const next = async () => {
-      const library = libraries.shift();
-      if (!library) throw new Error("no library is left to import");
-      const bytes = await readFile(`${folder}/usr/share/kicad/symbols/${library}.kicad_sym`);
-      const planned = await planImport(importer, { format: "symbols", fileName: `${library}.kicad_sym`, bytes });
+      const planned = await planImport(importer, { format: "symbols", fileName, bytes });
       await commitImport(importer, planned.id);
     };
-    const { longestMs, ticks } = await calmest("import", next);
+    const forget = () => club.database.pool.query(`delete from "Chip"`);
+    const { longestMs, ticks } = await calmest("import", next, forget);
     expect(ticks).toBeGreaterThan(20);
     expect(longestMs).toBeLessThanOrEqual(LONGEST_MS);
   });
