@@ -1,6 +1,7 @@
 import type { Metadata, Viewport } from "next";
 import { connection } from "next/server";
 import type { ReactNode } from "react";
+import { CspNonce } from "#lib/ui/csp-nonce.client.tsx";
 import { appearance } from "#lib/web/appearance.ts";
 import "./globals.css";
 // After the tokens, which it replaces on paper.
@@ -29,7 +30,7 @@ export default async function RootLayout({ children }: { children: ReactNode }) 
   const { nonce, theme } = await appearance();
   return (
     <html lang="en" data-theme={theme} suppressHydrationWarning>
-      <head>{nonce && <meta property="csp-nonce" content={nonce} nonce={nonce} suppressHydrationWarning />}</head>
+      <head>{nonce && <CspNonce nonce={nonce} />}</head>
       <body>
         <a className="skip-link" href="#main">
           Skip to the content
