@@ -10,7 +10,6 @@ const Env = z.object({
     .regex(/^postgres(ql)?:\/\//, "must begin with postgres://")
     .optional(),
   DATA_DIR: z.string().min(1).default("data"),
-  BACKUP_DIR: z.string().min(1).optional(),
   AUTH_SECRET: z.string().min(32, "must have at least 32 characters").optional(),
   /** Left out: this machine, at the port it listens on. */
   SITE_URL: address.optional(),
