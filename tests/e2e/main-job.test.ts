@@ -57,10 +57,7 @@ describe("coming in", () => {
       email: "ada@example.org",
       password: PASSWORD,
     });
-    await second.page
-      .getByRole("link", { name: /Ada Lindqvist/ })
-      .first()
-      .waitFor();
+    await second.page.locator("header summary", { hasText: "Ada Lindqvist" }).waitFor();
     const third = await person(browser, server.url);
     await third.page.goto(new URL(link).pathname);
     await third.page.getByText("This invitation does not open the door any more.").waitFor();
