@@ -44,9 +44,12 @@ export const pictures: Pictures = {
 async function reencode(bytes: Uint8Array): Promise<Picture | PictureRefusal> {
   const type = (await fileTypeFromBuffer(bytes))?.mime;
   if (type === "image/heic" || type === "image/heif") {
-    return { refused: "This is a HEIC photo. Set the phone to “most compatible” (JPEG), or share it as JPEG, and try again." };
+    return {
+      refused: "This is a HEIC photo. Set the phone to “most compatible” (JPEG), or share it as JPEG, and try again.",
+    };
   }
-  if (!type || !READABLE.has(type)) return { refused: "This is not a JPEG, PNG or WebP picture, whatever its name says." };
+  if (!type || !READABLE.has(type))
+    return { refused: "This is not a JPEG, PNG or WebP picture, whatever its name says." };
   try {
     const open = () => sharp(bytes, { limitInputPixels: MOST_PIXELS, failOn: "error" }).rotate();
     const full = await open()
@@ -60,7 +63,8 @@ async function reencode(bytes: Uint8Array): Promise<Picture | PictureRefusal> {
     return { bytes: full.data, thumb, width: full.info.width, height: full.info.height };
   } catch (error) {
     const why = error instanceof Error ? error.message : "unknown";
-    if (/pixel limit/i.test(why)) return { refused: `This picture has more than ${MOST_PIXELS / 1_000_000} million pixels.` };
+    if (/pixel limit/i.test(why))
+      return { refused: `This picture has more than ${MOST_PIXELS / 1_000_000} million pixels.` };
     return { refused: "This picture is damaged: it could not be decoded." };
   }
 }
