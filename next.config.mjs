@@ -6,7 +6,6 @@ const SECURITY_HEADERS = [
     key: "permissions-policy",
     value: "camera=(self), microphone=(), geolocation=(), payment=(), usb=(), browsing-topics=()",
   },
-  { key: "cross-origin-opener-policy", value: "same-origin" },
   { key: "x-frame-options", value: "DENY" },
 ];
 

@@ -16,6 +16,8 @@ export function proxy(request: NextRequest): NextResponse {
   headers.set("x-nonce", nonce);
   const response = NextResponse.next({ request: { headers } });
   response.headers.set("content-security-policy", policy);
+  // Over plain http browsers ignore it, and complain.
+  if (process.env.SITE_URL?.startsWith("https:")) response.headers.set("cross-origin-opener-policy", "same-origin");
   return response;
 }
 

@@ -33,6 +33,14 @@ export function SearchBox({ defaultValue = "", large, placeholder }: SearchBoxPr
     if (large && window.matchMedia("(hover: hover)").matches) input.current?.focus();
   }, [large]);
 
+  useEffect(() => {
+    // What was typed before this script came stands in the box already, and nobody has been told.
+    const typed = input.current?.value ?? "";
+    if (typed === "" || typed === defaultValue) return;
+    setText(typed);
+    setOpen(true);
+  }, [defaultValue]);
+
   const question = open ? text.trim() : "";
   const answer = useAnswer(question ? `/api/v1/search?q=${encodeURIComponent(question)}&limit=${MOST_HITS}` : null);
   const groups = groupedHits(answer.state === "answered" ? hitsOf(answer.value) : []);

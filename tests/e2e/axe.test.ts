@@ -55,11 +55,8 @@ const VIEWS = [
 
 describe.each(VIEWS)("$name", ({ options }) => {
   test("no page has a serious violation, is wider than its window, or makes a console error", async () => {
-    const { page, context, troubles, strangers } = await person(browser, server.url, {
-      ...options,
-      storageState,
-      bypassCSP: true,
-    });
+    const steward = await person(browser, server.url, { ...options, storageState, bypassCSP: true });
+    const { page, context } = steward;
     const found: Record<string, string[]> = {};
     for (const address of PAGES) {
       await page.goto(address, { waitUntil: "load" });
@@ -67,12 +64,12 @@ describe.each(VIEWS)("$name", ({ options }) => {
       const all = [
         ...(await violations(page)),
         ...(wider > 0 ? [`${wider} px wider than the window`] : []),
-        ...troubles(),
+        ...steward.troubles(),
       ];
       if (all.length > 0) found[address] = all;
     }
     expect(found).toEqual({});
-    expect(strangers()).toEqual([]);
+    expect(steward.strangers()).toEqual([]);
     await context.close();
   });
 });
