@@ -9,13 +9,14 @@ export interface PartHealth {
 
 /** Whether database, search and storage can be used now. */
 export async function health(): Promise<Record<"database" | "search" | "storage", PartHealth>> {
-  const { database, search, files } = await runtime();
+  const { database, search, files, follower } = await runtime();
   const [inDatabase, inSearch, inStorage] = await Promise.all([
     tried(async () => {
       await database.db.$queryRaw`select 1`;
       return database.engine;
     }),
     tried(async () => {
+      if (!follower.isReady()) throw new Error("being built; searches find what is in it so far");
       const { ok, engine, detail } = await search.health();
       if (!ok) throw new Error(`${engine}: ${detail}`);
       return engine;

@@ -36,7 +36,7 @@ test("every setting of the environment stands in the README, and it names no oth
   );
   const rows = [...readFileSync("README.md", "utf8").matchAll(/^\| (.+?) \|/gm)].map(([, cell]) => cell ?? "");
   const told = rows.flatMap((cell) => [...cell.matchAll(/`([A-Z][A-Z_]+)`/g)].map(([, name]) => name ?? ""));
-  expect(told.toSorted()).toEqual(known.toSorted());
+  expect(new Set(told)).toEqual(new Set(known));
 });
 
 test("every package is asked for in one exact version", () => {

@@ -1,6 +1,6 @@
 import type { Browser, Locator, Page } from "playwright-core";
 import { afterAll, afterEach, beforeAll, expect, inject, test } from "vitest";
-import { openBrowser, person, signIn, type Watched } from "#tests/support/browser.ts";
+import { openBrowser, person, pictureOfFailure, signIn, type Watched } from "#tests/support/browser.ts";
 import { onDisk } from "#tests/support/served-club.ts";
 import { copyFolder, startServer, temporaryFolder, type RunningServer } from "#tests/support/server.ts";
 import { benchChecks } from "#tests/support/the-job.ts";
@@ -25,7 +25,8 @@ afterAll(async () => {
   await browser.close();
   await server.stop();
 });
-afterEach(() => {
+afterEach(async (context) => {
+  await pictureOfFailure(context, member);
   const troubles = member.troubles();
   if (troubles.length > 0) throw new Error(`The pages had trouble:\n${troubles.join("\n")}`);
 });

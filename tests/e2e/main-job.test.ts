@@ -1,7 +1,7 @@
 import { readFile } from "node:fs/promises";
 import type { Browser } from "playwright-core";
 import { afterAll, afterEach, beforeAll, describe, expect, inject, test } from "vitest";
-import { openBrowser, person, type Watched } from "#tests/support/browser.ts";
+import { openBrowser, person, pictureOfFailure, type Watched } from "#tests/support/browser.ts";
 import { needsDebianPackage } from "#tests/support/debian.ts";
 import { firstStewardLink, startServer, type RunningServer } from "#tests/support/server.ts";
 import { benchChecks, enter, invite, join, LINE, openCase, typeOwnWords } from "#tests/support/the-job.ts";
@@ -29,7 +29,8 @@ afterAll(async () => {
   await browser.close();
   await server.stop();
 });
-afterEach(() => {
+afterEach(async (context) => {
+  await pictureOfFailure(context, steward, second);
   const troubles = [...steward.troubles(), ...second.troubles(), ...steward.strangers(), ...second.strangers()];
   if (troubles.length > 0) throw new Error(`The pages had trouble:\n${troubles.join("\n")}`);
 });
@@ -136,6 +137,7 @@ describe("at the bench", () => {
 
   test("a lost connection shows a count and loses nothing, not even with the page", async () => {
     const { page, context } = steward;
+    await page.getByText(/waits? for the server/).waitFor({ state: "detached" });
     await context.setOffline(true);
     await enter(page, "U7.18 0.4");
     await enter(page, "U7.9 0.01");

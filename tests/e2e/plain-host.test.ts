@@ -1,6 +1,14 @@
 import type { Browser } from "playwright-core";
-import { afterAll, beforeAll, beforeEach, describe, expect, inject, test } from "vitest";
-import { openBrowser, person, PHONE, signIn, widerThanWindow, type Watched } from "#tests/support/browser.ts";
+import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, inject, test } from "vitest";
+import {
+  openBrowser,
+  person,
+  PHONE,
+  pictureOfFailure,
+  signIn,
+  widerThanWindow,
+  type Watched,
+} from "#tests/support/browser.ts";
 import { smallPhoto } from "#tests/support/pictures.ts";
 import { onDisk } from "#tests/support/served-club.ts";
 import { copyFolder, freePort, startServer, temporaryFolder, type RunningServer } from "#tests/support/server.ts";
@@ -34,6 +42,7 @@ afterAll(async () => {
 beforeEach(() => {
   phone.troubles();
 });
+afterEach((context) => pictureOfFailure(context, phone));
 
 /** No trouble, and nothing beyond the window's edge. */
 async function isFine(): Promise<void> {

@@ -78,3 +78,19 @@ export async function signIn(context: BrowserContext, url: string, cookie: strin
 export function widerThanWindow(page: Page): Promise<number> {
   return page.evaluate(() => document.documentElement.scrollWidth - document.documentElement.clientWidth);
 }
+
+const FAILURES = "node_modules/.cache/browser-failures";
+
+/** Where a test failed, what its pages looked like: one picture for each, named in the output. */
+export async function pictureOfFailure(
+  context: { task: { name: string; result?: { state?: string } | undefined } },
+  ...people: Watched[]
+): Promise<void> {
+  if (context.task.result?.state !== "fail") return;
+  const name = context.task.name.replaceAll(/\W+/g, "-").slice(0, 80);
+  for (const [index, { page }] of people.entries()) {
+    const path = `${FAILURES}/${name}-${index + 1}.png`;
+    await page.screenshot({ path, fullPage: true });
+    process.stdout.write(`${page.url()} looked like ${path}\n`);
+  }
+}

@@ -132,7 +132,6 @@ async function lookForLosses(
   report.lostChecks.push(...written.checks.filter(({ id }) => !checks.has(id)).map(({ id }) => id));
   const titles = await titlesInDatabase(read);
   report.lostCases.push(...written.cases.filter(({ word }) => !titles.has(word)).map(({ word }) => word));
-  await untilIndexed(read, titles);
   for (const word of written.tried) {
     const { hits } = (await read(`/search?kind=case&q=${word}`)) as { hits: { title: string }[] };
     if (hits.some((hit) => hit.title.endsWith(word)) !== titles.has(word)) report.disagreeing.push(word);
@@ -153,19 +152,4 @@ async function titlesInDatabase(read: Read): Promise<Set<string>> {
     next = page.next;
   } while (next !== null);
   return titles;
-}
-
-/** Search is built beside the first requests; the last case of the database is the last to come in. */
-async function untilIndexed(read: Read, titles: Set<string>): Promise<void> {
-  const words = [...titles].filter((title) => title.startsWith("zq"));
-  for (let tries = 0; tries < 300; tries++) {
-    const found = await Promise.all(
-      words.slice(0, 1).map(async (word) => {
-        const { hits } = (await read(`/search?kind=case&q=${word}`)) as { hits: unknown[] };
-        return hits.length > 0;
-      }),
-    );
-    if (found.every(Boolean)) return;
-    await new Promise((resume) => setTimeout(resume, 100));
-  }
 }
