@@ -8,6 +8,7 @@ import { addDocument, attachFile } from "#lib/services/attachments/index.ts";
 import type { MemberActor, Scope } from "#lib/services/context.ts";
 import { planImport } from "#lib/services/imports/index.ts";
 import { changeMember } from "#lib/services/members/index.ts";
+import { saveClubSettings } from "#lib/services/settings/index.ts";
 import { createSpare } from "#lib/services/spares/index.ts";
 import { onDisk, type ClubOnDisk } from "./served-club.ts";
 import { smallPhoto } from "./pictures.ts";
@@ -79,11 +80,15 @@ export interface ApiWorld {
 }
 
 /** A served club with one record of each kind, and people of every sort. */
-export async function apiWorld(env: Record<string, string> = {}): Promise<ApiWorld> {
+export async function apiWorld(
+  env: Record<string, string> = {},
+  { membersOnly = false }: { membersOnly?: boolean } = {},
+): Promise<ApiWorld> {
   const dataDir = temporaryFolder("benchlore-world-");
   copyFolder(inject("emptyClub"), dataDir);
   const { records, identities } = await onDisk(dataDir, async (club) => {
     const people = await peopleOf(club);
+    await saveClubSettings(club.ctx, { name: "Widgeon club", membersOnly, meeting: "" });
     return { records: await recordsOf(club, people), identities: await identitiesOf(club, people) };
   });
   const server = await startServer({ dataDir, env });
