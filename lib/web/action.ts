@@ -1,11 +1,12 @@
 import "server-only";
 import { z } from "zod";
 import { log } from "#lib/infra/log.ts";
+import { isDuplicate } from "#lib/services/change.ts";
 import { demand, type Ctx, type Scope } from "#lib/services/context.ts";
 import type { Role } from "#lib/core/shared/index.ts";
 import { ServiceError, type FieldProblem } from "#lib/services/errors.ts";
 import { openCtx } from "./actor.ts";
-import { schemaError } from "./http.ts";
+import { duplicateError, schemaError } from "./http.ts";
 import { demandKeepableText } from "./plain-text.ts";
 
 /** What a form shows after it was sent. `values` are as typed: nothing is lost by an error. */
@@ -34,7 +35,7 @@ export async function act<T>(
     for (const [name, value] of form ?? []) if (typeof value === "string") demandKeepableText(value, name);
     return { ok: true, value: await work(ctx) };
   } catch (error) {
-    const known = error instanceof z.ZodError ? schemaError(error) : error;
+    const known = knownError(error);
     const values = form ? { values: textValues(form) } : {};
     if (known instanceof ServiceError) {
       return {
@@ -54,6 +55,11 @@ export async function act<T>(
       ...values,
     };
   }
+}
+
+function knownError(error: unknown): unknown {
+  if (error instanceof z.ZodError) return schemaError(error);
+  return isDuplicate(error) ? duplicateError() : error;
 }
 
 /** Next's redirects and not-founds are thrown values with a digest. */

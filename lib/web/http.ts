@@ -1,6 +1,7 @@
 import "server-only";
 import { z } from "zod";
 import { log } from "#lib/infra/log.ts";
+import { isDuplicate } from "#lib/services/change.ts";
 import { demand, type Actor, type Ctx, type Scope } from "#lib/services/context.ts";
 import { notFound, ServiceError, type FieldProblem, type ServiceErrorCode } from "#lib/services/errors.ts";
 import { actorOfSession, actorOfToken } from "#lib/services/members/index.ts";
@@ -76,6 +77,7 @@ function problemResponse(problem: Problem, retryAfter?: number): Response {
 export function errorResponse(error: unknown, request: Request): Response {
   if (error instanceof ServiceError) return problemResponse(problemOf(error), error.extra.retryAfter);
   if (error instanceof z.ZodError) return problemResponse(problemOf(schemaError(error)));
+  if (isDuplicate(error)) return problemResponse(problemOf(duplicateError()));
   const reason = error instanceof Error ? { message: error.message, stack: error.stack } : { message: String(error) };
   log.error({ method: request.method, path: new URL(request.url).pathname, ...reason }, "a request failed");
   return problemResponse({
@@ -84,6 +86,11 @@ export function errorResponse(error: unknown, request: Request): Response {
     status: 500,
     detail: "This is a fault of the program. Nothing was half-written. The log has the details.",
   });
+}
+
+/** Two writers, or one who sends an id twice, meet in the database at the latest. */
+export function duplicateError(): ServiceError {
+  return new ServiceError("conflict", "Another record has this id or this name. Nothing was written.");
 }
 
 export function schemaError(error: z.ZodError): ServiceError {

@@ -55,7 +55,8 @@ function parsed(source: Readable, type: string, mostBytes: number): Promise<Uplo
         fail(refused);
       });
       stream.on("end", () => {
-        if (field === "file" && !refused) file = { name: (name ?? "").slice(-200), bytes: Buffer.concat(chunks) };
+        if (field === "file" && !refused)
+          file = { name: (name ?? "").replaceAll(/\p{C}/gu, "_").slice(-200), bytes: Buffer.concat(chunks) };
       });
     });
     parser.on("field", (name, value) => {

@@ -279,3 +279,20 @@ describe("the answers", () => {
     expect(record(answer)).toMatchObject({ verdict: "out-of-spec" });
   });
 });
+
+describe("an id that is taken", () => {
+  test("within one run of checks is a conflict, and nothing of the run is written", async () => {
+    const id = v7();
+    const path = `/cases/${world.records.published}/checks`;
+    const twice = ["U7.4", "U7.3"].map((at) => ({ id, kind: "visual", at, measured: "fine" }));
+    const answer = await call("POST", path, { body: twice });
+    expect([answer.status, words(answer).type]).toEqual([409, "/problems/conflict"]);
+    expect((await read(`/cases/${world.records.published}`)).text).not.toContain(id);
+  });
+
+  test("by a check of another case is a conflict too", async () => {
+    const checks = [{ id: world.records.check, kind: "visual", at: "U7", measured: "fine" }];
+    const answer = await call("POST", "/cases", { body: { symptomText: "Dead.", checks } });
+    expect([answer.status, words(answer).type]).toEqual([409, "/problems/conflict"]);
+  });
+});

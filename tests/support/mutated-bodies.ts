@@ -81,7 +81,7 @@ function addressFor({ path }: Operation, records: Records, random: () => number)
     boards: records.board,
   };
   return path.replaceAll(/\/(\w+)\/\{(\w+)\}/g, (_, folder: string, field: string) => {
-    if (lost) return `/${folder}/${encodeURIComponent(pick(random, ["0", "x", "ÿ", v7(), "..", "a b", "'"]))}`;
+    if (lost) return `/${folder}/${encodeURIComponent(pick(random, ["0", "x", "ÿ", v7(), "a b", "'"]))}`;
     if (field === "number") return `/${folder}/${records.published}`;
     return `/${folder}/${field === "code" ? records.code : (ids[folder] ?? v7())}`;
   });
@@ -128,8 +128,8 @@ function validBody({ path, method }: Operation, records: Records): unknown {
       story: "At **12:30** :code[WX1 0044] failed, see :case[1].",
       openedFrom: records.published,
       openedAt: "2026-01-02T03:04:05+01:00",
-      checks: [check],
-      causes: [cause],
+      checks: [{ ...check, id: v7() }],
+      causes: [{ ...cause, id: v7() }],
     },
     "/cases/{number}": { title: "Title", symptoms: ["no sound"], outcome: "waiting", board: null },
     "/cases/{number}/checks": [
