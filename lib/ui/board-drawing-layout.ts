@@ -78,12 +78,13 @@ interface Way {
 function placed(placement: DrawnPlacement, way: Way, boardWidth: number, boardHeight: number): PlacedPart {
   const [long, short] = sizeOf(placement);
   const [across, down] = isUpright(placement, way, boardWidth, boardHeight) ? [short, long] : [long, short];
-  const width = Math.min(across * way.shrink, boardWidth);
-  const height = Math.min(down * way.shrink, boardHeight);
+  // Rounded before the place is worked out, so that place and size together never pass the edge.
+  const width = round(Math.min(across * way.shrink, boardWidth));
+  const height = round(Math.min(down * way.shrink, boardHeight));
   // A part whose middle is given too near the edge is drawn whole, on the board.
   const x = clamp(placement.x - width / 2, 0, boardWidth - width);
   const y = clamp(placement.y - height / 2, 0, boardHeight - height);
-  return { placement, x: round(x), y: round(y), width: round(width), height: round(height) };
+  return { placement, x: round(x), y: round(y), width, height };
 }
 
 function sizeOf(placement: DrawnPlacement): readonly [number, number] {
