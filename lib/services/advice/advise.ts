@@ -17,12 +17,12 @@ import {
   checkFacts,
   judgedCheck,
   knownCase,
-  symptomSlug,
   tellingWords,
   visibleCases,
 } from "../cases/index.ts";
 import type { Ctx } from "../context.ts";
 import { invalid, notFound } from "../errors.ts";
+import { slugOfText } from "../slug.ts";
 import { AdviceInput } from "./schema.ts";
 
 /** Cases that weigh in on the causes; those shown are the first ten. */
@@ -102,7 +102,7 @@ function describedCase(input: AdviceInput, facts: BoardFacts | null): KnownCase 
     return checkFacts(judged);
   });
   return {
-    facts: { symptoms: input.symptoms.map(symptomSlug), words: tellingWords(input.symptoms.join(" ")), checks },
+    facts: { symptoms: input.symptoms.map(slugOfText), words: tellingWords(input.symptoms.join(" ")), checks },
     context: checkContext(facts),
   };
 }

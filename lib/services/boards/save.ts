@@ -2,6 +2,7 @@ import type { Tx } from "#lib/infra/db/index.ts";
 import { change, isDuplicate, lockRecord, type Touched } from "../change.ts";
 import { demand, memberId, type Ctx } from "../context.ts";
 import { invalid, notFound, ServiceError } from "../errors.ts";
+import { slugOfName } from "../slug.ts";
 import { readBoardRow, type BoardView } from "./read.ts";
 import { CreateBoard, UpdateBoard } from "./schema.ts";
 import { writeParts } from "./write-parts.ts";
@@ -19,7 +20,7 @@ export async function createBoard(ctx: Ctx, raw: unknown): Promise<SavedBoard> {
   const input = CreateBoard.parse(raw);
   demand(ctx.actor, "member", "write");
   const { id: asked, slug: askedSlug, ...fields } = input;
-  const slug = askedSlug ?? slugOf(input.name);
+  const slug = askedSlug ?? slugOfName(input.name);
   const again = asked
     ? await ctx.db.board.findUnique({
         where: { id: asked },
@@ -91,17 +92,4 @@ export async function updateBoard(ctx: Ctx, slug: string, version: number, raw: 
 async function touchedBoard(tx: Tx, id: string): Promise<Touched> {
   const snapshot: BoardView = await readBoardRow(tx, id);
   return { kind: "board", id, version: snapshot.version, snapshot };
-}
-
-/** `Harrow 80 (main board)` → `harrow-80-main-board`. */
-export function slugOf(name: string): string {
-  const slug = name
-    .normalize("NFKD")
-    .toLowerCase()
-    .replace(/[^a-z0-9]+/g, "-")
-    .replace(/^-+|-+$/g, "")
-    .slice(0, 80)
-    .replace(/-+$/, "");
-  if (slug === "") throw invalid("name", "The name needs a letter or a digit.");
-  return slug;
 }

@@ -10,7 +10,7 @@ export { recordQuickCase } from "./quick.ts";
 export { readCase, type CaseOwnFields, type CaseView, type CauseView, type Person } from "./read.ts";
 export { deleteCause, recordCause, recordProof, updateCause } from "./record-cause.ts";
 export { recordChecks, type RecordedChecks } from "./record-checks.ts";
-export { symptomSlug, symptomVocabulary } from "./symptoms.ts";
+export { symptomVocabulary } from "./symptoms.ts";
 export { tickCaution, tickedCautions } from "./tick-caution.ts";
 export { updateCase } from "./update.ts";
 export { writeFeatures } from "./features.ts";

@@ -1,22 +1,13 @@
 import type { Tx } from "#lib/infra/db/index.ts";
+import { slugOfText } from "../slug.ts";
 import { memberId, type Ctx } from "../context.ts";
 import { visibleCases } from "../visible-cases.ts";
-
-/** The address form of a symptom: `No picture!` → `no-picture`. */
-export function symptomSlug(label: string): string {
-  return label
-    .normalize("NFKD")
-    .toLowerCase()
-    .replace(/[^a-z0-9]+/g, "-")
-    .replace(/^-+|-+$/g, "")
-    .slice(0, 80);
-}
 
 /** Ids of symptoms by slug or label; what the vocabulary lacks is added to it. */
 export async function symptomIds(tx: Tx, ctx: Ctx, named: readonly string[]): Promise<string[]> {
   const bySlug = new Map<string, string>();
   for (const label of named) {
-    const slug = symptomSlug(label);
+    const slug = slugOfText(label);
     if (slug !== "" && !bySlug.has(slug)) bySlug.set(slug, label.trim());
   }
   const known = await tx.symptom.findMany({

@@ -3,6 +3,7 @@ import type { Tx } from "#lib/infra/db/index.ts";
 import { change, isDuplicate, lockRecord, type Touched } from "../change.ts";
 import { demand, memberId, type Ctx } from "../context.ts";
 import { invalid, notFound, ServiceError } from "../errors.ts";
+import { slugOfName } from "../slug.ts";
 import { readChipRow } from "./read.ts";
 import { CreateChip, UpdateChip, type PackageInput } from "./schema.ts";
 
@@ -17,7 +18,7 @@ export interface SavedChip {
 export async function createChip(ctx: Ctx, raw: unknown): Promise<SavedChip> {
   const { id: asked, slug: askedSlug, ...input } = CreateChip.parse(raw);
   demand(ctx.actor, "member", "write");
-  const slug = askedSlug ?? chipSlug(input.name);
+  const slug = askedSlug ?? slugOfName(input.name);
   const again = asked
     ? await ctx.db.chip.findUnique({
         where: { id: asked },
@@ -122,17 +123,4 @@ function refuseTwice(packages: readonly PackageInput[]): void {
 export async function touchedChip(tx: Tx, id: string): Promise<Touched> {
   const { boards: _boards, codes: _codes, ...snapshot } = await readChipRow(tx, id);
   return { kind: "chip", id, version: snapshot.version, snapshot };
-}
-
-/** `74LS244` → `74ls244`. */
-export function chipSlug(name: string): string {
-  const slug = name
-    .normalize("NFKD")
-    .toLowerCase()
-    .replace(/[^a-z0-9]+/g, "-")
-    .replace(/^-+|-+$/g, "")
-    .slice(0, 80)
-    .replace(/-+$/, "");
-  if (slug === "") throw invalid("name", "The name needs a letter or a digit.");
-  return slug;
 }

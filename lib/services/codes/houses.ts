@@ -2,6 +2,7 @@ import type { Prisma } from "#lib/infra/db/index.ts";
 import { change, isDuplicate, lockRecord } from "../change.ts";
 import { demand, type Ctx } from "../context.ts";
 import { invalid, notFound, ServiceError } from "../errors.ts";
+import { slugOfName } from "../slug.ts";
 import { writtenBy, type Provenance } from "./provenance.ts";
 import { CreateHouse, UpdateHouse } from "./schema.ts";
 
@@ -52,7 +53,7 @@ export async function createHouse(ctx: Ctx, raw: unknown, provenance?: Provenanc
   const { id: asked, slug: askedSlug, ...plain } = CreateHouse.parse(raw);
   demand(ctx.actor, "member", "write");
   const { at } = writtenBy(ctx, provenance);
-  const slug = askedSlug ?? houseSlug(plain.name);
+  const slug = askedSlug ?? slugOfName(plain.name);
   const again = asked ? await ctx.db.house.findUnique({ where: { id: asked }, select: HOUSE }) : null;
   if (again) {
     if (again.name !== plain.name) throw new ServiceError("conflict", "Another house has this id.");
@@ -108,16 +109,4 @@ export async function updateHouse(ctx: Ctx, slug: string, version: number, raw: 
       ],
     };
   });
-}
-
-function houseSlug(name: string): string {
-  const slug = name
-    .normalize("NFKD")
-    .toLowerCase()
-    .replace(/[^a-z0-9]+/g, "-")
-    .replace(/^-+|-+$/g, "")
-    .slice(0, 80)
-    .replace(/-+$/, "");
-  if (slug === "") throw invalid("name", "The name needs a letter or a digit.");
-  return slug;
 }

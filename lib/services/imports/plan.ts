@@ -1,5 +1,5 @@
 import type { ChipSymbol, RefusedSymbol } from "#lib/core/pinout/index.ts";
-import { chipSlug } from "../chips/index.ts";
+import { slugOfText } from "../slug.ts";
 import { change } from "../change.ts";
 import { demand, memberId, type Ctx } from "../context.ts";
 import { invalid, ServiceError } from "../errors.ts";
@@ -79,7 +79,7 @@ async function planBatch(ctx: Ctx, symbols: readonly ChipSymbol[], taken: Set<st
   const chips = read.flatMap(({ chip }) => (chip.ok ? [chip.value] : []));
   const known = await knownChips(ctx.db, {
     sources: chips.map((chip) => chip.source),
-    slugs: chips.flatMap((chip) => slugOrNone(chip.name) ?? []),
+    slugs: chips.flatMap((chip) => (slugOfText(chip.name) || null) ?? []),
   });
   return read.map(({ symbol, chip }) =>
     chip.ok ? planLine(chip.value, known, taken) : refusedLine({ name: symbol.name, reason: chip.problem, line: null }),
@@ -87,7 +87,7 @@ async function planBatch(ctx: Ctx, symbols: readonly ChipSymbol[], taken: Set<st
 }
 
 function planLine(chip: ImportedChip, known: readonly KnownChip[], taken: Set<string>): PlanLine {
-  const usual = slugOrNone(chip.name);
+  const usual = slugOfText(chip.name) || null;
   if (usual === null) return refusedLine({ name: chip.name, reason: "the name has no letter or digit", line: null });
   const there = known.find((one) => one.source === chip.source) ?? known.find((one) => one.slug === usual) ?? null;
   const slug = there?.slug ?? freeSlug(usual, taken);
@@ -116,10 +116,6 @@ function changesTold(decision: Decision): string[] {
 
 function refusedLine({ name, reason, line }: Omit<RefusedSymbol, "line"> & { line: number | null }): PlanLine {
   return { name, state: "refused", slug: null, version: null, changes: [], why: reason, line };
-}
-
-function slugOrNone(name: string): string | null {
-  return /[a-z0-9]/i.test(name.normalize("NFKD")) ? chipSlug(name) : null;
 }
 
 /** Two parts of a file whose names differ in signs only get addresses of their own. */
