@@ -1,6 +1,6 @@
 import type { Ctx } from "../context.ts";
 import { createCase, type CreatedCase } from "./create.ts";
-import { QuickCase } from "./schema.ts";
+import { LONGEST_SYMPTOM, QuickCase } from "./schema.ts";
 
 /** A finished repair in four lines: board, symptom, what was wrong, what cured it and how it was proved. Published at once. */
 export async function recordQuickCase(ctx: Ctx, raw: unknown): Promise<CreatedCase> {
@@ -9,7 +9,8 @@ export async function recordQuickCase(ctx: Ctx, raw: unknown): Promise<CreatedCa
   return createCase(ctx, {
     ...(input.id && { id: input.id }),
     board: input.board,
-    symptoms: [input.symptom],
+    // The vocabulary grows by words; a whole sentence stays the member's own.
+    symptoms: input.symptom.length <= LONGEST_SYMPTOM ? [input.symptom] : [],
     symptomText: input.symptom,
     outcome: input.proved === "" ? "works-not-proved" : "cured",
     publish: true,

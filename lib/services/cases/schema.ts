@@ -112,11 +112,14 @@ export const CauseInput = z.strictObject({
 });
 export type CauseInput = z.infer<typeof CauseInput>;
 
+/** Longest label of the vocabulary of symptoms, characters. */
+export const LONGEST_SYMPTOM = 80;
+
 const caseFields = {
   title: line(160),
   revision: line(80),
   copy: line(80),
-  symptoms: z.array(line(80).min(1)).max(20),
+  symptoms: z.array(line(LONGEST_SYMPTOM).min(1)).max(20),
   symptomText: line(4000),
   reproduced: line(4000),
   lesson: line(300),

@@ -190,6 +190,13 @@ describe("a finished repair in four lines", () => {
     expect(await readCase(at.visitor, number)).toMatchObject({ outcome: "works-not-proved" });
   });
 
+  test("whose symptom is a whole sentence keeps it in the member's own words", async () => {
+    const symptom =
+      "The picture rolls for a minute after power-on, then stands still, but only when the room is below 15 degrees.";
+    const { number } = await recordQuickCase(at.ada, { ...four, symptom });
+    expect(await readCase(at.visitor, number)).toMatchObject({ symptoms: [], symptomText: symptom });
+  });
+
   test.each(["board", "symptom", "wrong", "cured"] as const)("the line %s is needed", async (name) => {
     expect(await refusal(recordQuickCase(at.ada, { ...four, [name]: " " }))).toEqual({
       code: "invalid",
