@@ -6,3 +6,9 @@ export function formFields(form: FormData): Record<string, string> {
   }
   return fields;
 }
+
+/** One text field of a form as typed; empty where it is missing or a file. */
+export function text(form: FormData, name: string): string {
+  const value = form.get(name);
+  return typeof value === "string" ? value : "";
+}

@@ -16,10 +16,10 @@ import {
   type BoardView,
   type PartsPlan,
 } from "#lib/services/boards/index.ts";
-import { createComment, deleteComment, updateComment } from "#lib/services/comments/index.ts";
 import type { Ctx } from "#lib/services/context.ts";
 import { invalid, type FieldProblem } from "#lib/services/errors.ts";
 import { act, type FormState } from "#lib/web/action.ts";
+import { text } from "#lib/web/form-fields.ts";
 import type { EditedList } from "./edit-lists.ts";
 import { typedFacts, typedRows, typedText } from "./typed-rows.ts";
 
@@ -113,29 +113,6 @@ export async function takePhotoAway(_before: FormState, form: FormData): Promise
   });
 }
 
-export async function addComment(_before: FormState, form: FormData): Promise<FormState> {
-  return act({ role: "member" }, form, async (ctx) => {
-    const record = text(form, "record");
-    await createComment(ctx, { id: text(form, "id"), kind: "board", record, body: text(form, "body") });
-    revalidatePath("/boards/[slug]", "page");
-  });
-}
-
-export async function editComment(_before: FormState, form: FormData): Promise<FormState> {
-  return act({ role: "member" }, form, async (ctx) => {
-    const body = text(form, "body");
-    await updateComment(ctx, text(form, "comment"), Number(text(form, "version")), { body });
-    revalidatePath("/boards/[slug]", "page");
-  });
-}
-
-export async function takeCommentBack(_before: FormState, form: FormData): Promise<FormState> {
-  return act({ role: "member" }, form, async (ctx) => {
-    await deleteComment(ctx, text(form, "comment"), Number(text(form, "version")));
-    revalidatePath("/boards/[slug]", "page");
-  });
-}
-
 async function save(ctx: Ctx, form: FormData, input: unknown): Promise<void> {
   const { slug } = await updateBoard(ctx, text(form, "slug"), Number(text(form, "version")), input);
   redirect(`/boards/${slug}${text(form, "back")}`);
@@ -189,9 +166,4 @@ function jsonOf(form: FormData, name: string): unknown {
   } catch {
     throw invalid(name, "The form broke on its way. Send it again.");
   }
-}
-
-function text(form: FormData, name: string): string {
-  const value = form.get(name);
-  return typeof value === "string" ? value : "";
 }

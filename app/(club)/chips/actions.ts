@@ -4,8 +4,8 @@ import { revalidatePath } from "next/cache";
 import { redirect } from "next/navigation";
 import { detachFile } from "#lib/services/attachments/index.ts";
 import { createChip, packagesOfText, updateChip, type PackageText } from "#lib/services/chips/index.ts";
-import { createComment, deleteComment, updateComment } from "#lib/services/comments/index.ts";
 import { act, type FormState } from "#lib/web/action.ts";
+import { text } from "#lib/web/form-fields.ts";
 import { recordId } from "#lib/web/record-id.ts";
 
 /** Records a chip from the form, or changes the one whose address the form carries. */
@@ -28,29 +28,6 @@ export async function saveChip(_before: FormState, form: FormData): Promise<Form
   });
 }
 
-export async function addComment(_before: FormState, form: FormData): Promise<FormState> {
-  return act({ role: "member" }, form, async (ctx) => {
-    const record = text(form, "record");
-    await createComment(ctx, { id: text(form, "id"), kind: "chip", record, body: text(form, "body") });
-    revalidatePath("/chips/[slug]", "page");
-  });
-}
-
-export async function editComment(_before: FormState, form: FormData): Promise<FormState> {
-  return act({ role: "member" }, form, async (ctx) => {
-    const body = text(form, "body");
-    await updateComment(ctx, recordId(text(form, "comment"), "comment"), Number(text(form, "version")), { body });
-    revalidatePath("/chips/[slug]", "page");
-  });
-}
-
-export async function takeCommentBack(_before: FormState, form: FormData): Promise<FormState> {
-  return act({ role: "member" }, form, async (ctx) => {
-    await deleteComment(ctx, recordId(text(form, "comment"), "comment"), Number(text(form, "version")));
-    revalidatePath("/chips/[slug]", "page");
-  });
-}
-
 export async function takePhotoAway(_before: FormState, form: FormData): Promise<FormState> {
   return act({ role: "member" }, form, async (ctx) => {
     await detachFile(ctx, recordId(text(form, "use"), "photo"));
@@ -63,9 +40,4 @@ function packagesOf(form: FormData): PackageText[] {
   const styles = form.getAll("packageStyle").map(String);
   const pins = form.getAll("packagePins").map(String);
   return names.map((name, index) => ({ name, style: styles[index] ?? "", pins: pins[index] ?? "" }));
-}
-
-function text(form: FormData, name: string): string {
-  const value = form.get(name);
-  return typeof value === "string" ? value : "";
 }

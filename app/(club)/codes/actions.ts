@@ -14,7 +14,6 @@ import {
   updateClaim,
   updateCode,
 } from "#lib/services/codes/index.ts";
-import { createComment, deleteComment, updateComment } from "#lib/services/comments/index.ts";
 import { act, type FormState } from "#lib/web/action.ts";
 import { recordId } from "#lib/web/record-id.ts";
 
@@ -96,29 +95,6 @@ export async function setRetracted(_before: FormState, form: FormData): Promise<
     const id = text(form, "evidence");
     await (text(form, "retract") === "yes" ? retractEvidence(ctx, id) : restoreEvidence(ctx, id));
     revalidatePath(`/codes/${text(form, "codeId")}`);
-  });
-}
-
-export async function addComment(_before: FormState, form: FormData): Promise<FormState> {
-  return act({ role: "member" }, form, async (ctx) => {
-    const record = text(form, "record");
-    await createComment(ctx, { id: text(form, "id"), kind: "code", record, body: text(form, "body") });
-    revalidatePath("/codes/[code]", "page");
-  });
-}
-
-export async function editComment(_before: FormState, form: FormData): Promise<FormState> {
-  return act({ role: "member" }, form, async (ctx) => {
-    const body = text(form, "body");
-    await updateComment(ctx, recordId(text(form, "comment"), "comment"), Number(text(form, "version")), { body });
-    revalidatePath("/codes/[code]", "page");
-  });
-}
-
-export async function takeCommentBack(_before: FormState, form: FormData): Promise<FormState> {
-  return act({ role: "member" }, form, async (ctx) => {
-    await deleteComment(ctx, recordId(text(form, "comment"), "comment"), Number(text(form, "version")));
-    revalidatePath("/codes/[code]", "page");
   });
 }
 

@@ -8,14 +8,13 @@ import { proseOf } from "#lib/services/prose/index.ts";
 import { listSpares } from "#lib/services/spares/index.ts";
 import { Breadcrumb } from "#lib/ui/breadcrumb.tsx";
 import { ButtonLink, ButtonRow } from "#lib/ui/button.tsx";
-import { Comments } from "#lib/ui/comments.tsx";
 import { Prose } from "#lib/ui/prose.tsx";
 import { PageHead, Section } from "#lib/ui/section.tsx";
 import { TimeText } from "#lib/ui/time-text.tsx";
 import { BOARD_KIND_WORDS } from "#lib/ui/words.ts";
 import { pageCtx } from "#lib/web/actor.ts";
 import { clubZone, orNotFound } from "#lib/web/page.ts";
-import { addComment, editComment, takeCommentBack } from "../actions.ts";
+import { CommentSection } from "../../comments/comment-section.tsx";
 import { Cautions } from "./cautions.tsx";
 import { Connectors, Nets } from "./connections.tsx";
 import { Copies, Donors } from "./copies.tsx";
@@ -92,24 +91,14 @@ export default async function BoardPage({ params }: BoardPageProps) {
       <Copies board={board} isMember={isMember} />
       <Donors spares={spares} board={board} isMember={isMember} />
       <div className={comments.length === 0 ? "no-print" : undefined}>
-        <Section id="comments" title="Comments" count={comments.length}>
-          <Comments
-            comments={comments.flatMap((comment, index) => {
-              const tree = trees[index];
-              return tree ? [{ ...comment, source: comment.body, tree }] : [];
-            })}
-            zone={zone}
-            {...(isMember && {
-              write: {
-                record: board.id,
-                nextId: ctx.newId(),
-                add: addComment,
-                edit: editComment,
-                takeBack: takeCommentBack,
-              },
-            })}
-          />
-        </Section>
+        <CommentSection
+          kind="board"
+          record={board.id}
+          comments={comments}
+          trees={trees}
+          zone={zone}
+          nextId={isMember ? ctx.newId() : null}
+        />
       </div>
     </>
   );

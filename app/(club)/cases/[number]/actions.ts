@@ -3,8 +3,8 @@
 import { revalidatePath } from "next/cache";
 import { redirect } from "next/navigation";
 import { confirmCase, publishCase, withdrawCase } from "#lib/services/cases/index.ts";
-import { createComment, deleteComment, updateComment } from "#lib/services/comments/index.ts";
 import { act, type FormState } from "#lib/web/action.ts";
+import { text } from "#lib/web/form-fields.ts";
 
 /** "This cured mine" or "did not help mine"; the latter leads on to a case of one's own. */
 export async function confirm(_before: FormState, form: FormData): Promise<FormState> {
@@ -26,34 +26,6 @@ export async function setPublished(_before: FormState, form: FormData): Promise<
     await (text(form, "publish") === "yes" ? publishCase(ctx, number) : withdrawCase(ctx, number));
     revalidatePath(`/cases/${number}`);
   });
-}
-
-export async function addComment(_before: FormState, form: FormData): Promise<FormState> {
-  return act({ role: "member" }, form, async (ctx) => {
-    const record = text(form, "record");
-    await createComment(ctx, { id: text(form, "id"), kind: "case", record, body: text(form, "body") });
-    revalidatePath("/cases/[number]", "page");
-  });
-}
-
-export async function editComment(_before: FormState, form: FormData): Promise<FormState> {
-  return act({ role: "member" }, form, async (ctx) => {
-    const body = text(form, "body");
-    await updateComment(ctx, text(form, "comment"), Number(text(form, "version")), { body });
-    revalidatePath("/cases/[number]", "page");
-  });
-}
-
-export async function takeCommentBack(_before: FormState, form: FormData): Promise<FormState> {
-  return act({ role: "member" }, form, async (ctx) => {
-    await deleteComment(ctx, text(form, "comment"), Number(text(form, "version")));
-    revalidatePath("/cases/[number]", "page");
-  });
-}
-
-function text(form: FormData, name: string): string {
-  const value = form.get(name);
-  return typeof value === "string" ? value : "";
 }
 
 function numberOf(form: FormData): number {

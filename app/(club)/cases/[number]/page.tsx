@@ -8,7 +8,6 @@ import { listComments } from "#lib/services/comments/index.ts";
 import { proseOf } from "#lib/services/prose/index.ts";
 import { Breadcrumb } from "#lib/ui/breadcrumb.tsx";
 import { ButtonLink, ButtonRow } from "#lib/ui/button.tsx";
-import { Comments } from "#lib/ui/comments.tsx";
 import { EmptyState } from "#lib/ui/empty-state.tsx";
 import { KeyValue } from "#lib/ui/key-value.tsx";
 import { Notice } from "#lib/ui/notice.tsx";
@@ -21,7 +20,7 @@ import { TimeText } from "#lib/ui/time-text.tsx";
 import { pageCtx } from "#lib/web/actor.ts";
 import { caseNumber } from "#lib/web/case-number.ts";
 import { clubZone, orNotFound } from "#lib/web/page.ts";
-import { addComment, editComment, takeCommentBack } from "./actions.ts";
+import { CommentSection } from "../../comments/comment-section.tsx";
 import { Answer } from "./answer.tsx";
 import { Helped, Similar } from "./beside.tsx";
 import { Checks } from "./checks.tsx";
@@ -136,24 +135,14 @@ export default async function CasePage({ params }: CasePageProps) {
         </aside>
       </Columns>
       <div className="no-print">
-        <Section id="comments" title="Comments" count={comments.length}>
-          <Comments
-            comments={comments.flatMap((comment, index) => {
-              const tree = trees[index];
-              return tree ? [{ ...comment, source: comment.body, tree }] : [];
-            })}
-            zone={zone}
-            {...(member && {
-              write: {
-                record: view.id,
-                nextId: ctx.newId(),
-                add: addComment,
-                edit: editComment,
-                takeBack: takeCommentBack,
-              },
-            })}
-          />
-        </Section>
+        <CommentSection
+          kind="case"
+          record={view.id}
+          comments={comments}
+          trees={trees}
+          zone={zone}
+          nextId={member ? ctx.newId() : null}
+        />
       </div>
     </div>
   );

@@ -12,7 +12,6 @@ import { Attached } from "#lib/ui/attached.tsx";
 import { Breadcrumb } from "#lib/ui/breadcrumb.tsx";
 import { ButtonLink, ButtonRow } from "#lib/ui/button.tsx";
 import { Code } from "#lib/ui/code.tsx";
-import { Comments } from "#lib/ui/comments.tsx";
 import { EmptyState } from "#lib/ui/empty-state.tsx";
 import { KeyValue } from "#lib/ui/key-value.tsx";
 import { Notice } from "#lib/ui/notice.tsx";
@@ -27,7 +26,8 @@ import { TimeText } from "#lib/ui/time-text.tsx";
 import { CONTENTS_WORDS, FAILURE_WORDS, TECHNOLOGY_WORDS } from "#lib/ui/words.ts";
 import { pageCtx } from "#lib/web/actor.ts";
 import { clubZone, orNotFound } from "#lib/web/page.ts";
-import { addComment, editComment, takeCommentBack, takePhotoAway } from "../actions.ts";
+import { CommentSection } from "../../comments/comment-section.tsx";
+import { takePhotoAway } from "../actions.ts";
 import { PinTable } from "../pin-table.tsx";
 import styles from "../chip.module.css";
 
@@ -134,24 +134,14 @@ export default async function ChipPage({ params }: ChipPageProps) {
         </aside>
       </Columns>
       <div className={comments.length === 0 ? "no-print" : undefined}>
-        <Section id="comments" title="Comments" count={comments.length}>
-          <Comments
-            comments={comments.flatMap((comment, index) => {
-              const tree = trees[index];
-              return tree ? [{ ...comment, source: comment.body, tree }] : [];
-            })}
-            zone={zone}
-            {...(viewer && {
-              write: {
-                record: chip.id,
-                nextId: ctx.newId(),
-                add: addComment,
-                edit: editComment,
-                takeBack: takeCommentBack,
-              },
-            })}
-          />
-        </Section>
+        <CommentSection
+          kind="chip"
+          record={chip.id}
+          comments={comments}
+          trees={trees}
+          zone={zone}
+          nextId={viewer ? ctx.newId() : null}
+        />
       </div>
     </>
   );

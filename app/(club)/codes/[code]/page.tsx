@@ -10,7 +10,6 @@ import { Attached } from "#lib/ui/attached.tsx";
 import { Breadcrumb } from "#lib/ui/breadcrumb.tsx";
 import { ButtonLink, ButtonRow } from "#lib/ui/button.tsx";
 import { Code } from "#lib/ui/code.tsx";
-import { Comments } from "#lib/ui/comments.tsx";
 import { EmptyState } from "#lib/ui/empty-state.tsx";
 import { Notice } from "#lib/ui/notice.tsx";
 import { Place } from "#lib/ui/place.tsx";
@@ -21,7 +20,8 @@ import { TimeText } from "#lib/ui/time-text.tsx";
 import { CONTENTS_WORDS, FAILURE_WORDS, TECHNOLOGY_WORDS } from "#lib/ui/words.ts";
 import { pageCtx } from "#lib/web/actor.ts";
 import { addressPart, clubZone, pageAddress } from "#lib/web/page.ts";
-import { addComment, editComment, takeCommentBack, takePhotoAway } from "../actions.ts";
+import { CommentSection } from "../../comments/comment-section.tsx";
+import { takePhotoAway } from "../actions.ts";
 import { Claim, type ClaimProps } from "../claim.tsx";
 import { ClaimForm } from "../claim-form.client.tsx";
 import { SightingForm } from "../sighting-form.client.tsx";
@@ -154,24 +154,14 @@ export default async function CodePage({ params }: CodePageProps) {
         </aside>
       </Columns>
       <div className={comments.length === 0 ? "no-print" : undefined}>
-        <Section id="comments" title="Comments" count={comments.length}>
-          <Comments
-            comments={comments.flatMap((comment, index) => {
-              const tree = trees[index];
-              return tree ? [{ ...comment, source: comment.body, tree }] : [];
-            })}
-            zone={zone}
-            {...(viewer && {
-              write: {
-                record: code.id,
-                nextId: ctx.newId(),
-                add: addComment,
-                edit: editComment,
-                takeBack: takeCommentBack,
-              },
-            })}
-          />
-        </Section>
+        <CommentSection
+          kind="code"
+          record={code.id}
+          comments={comments}
+          trees={trees}
+          zone={zone}
+          nextId={viewer ? ctx.newId() : null}
+        />
       </div>
     </>
   );
