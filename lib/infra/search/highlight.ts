@@ -1,5 +1,5 @@
-import { textTokens } from "#lib/core/marking/index.ts";
 import type { TextToken } from "#lib/core/marking/index.ts";
+import { keptTokens } from "./kept-tokens.ts";
 
 /** Stand before and behind a match. Private-use characters that every indexed text has lost, so nobody can forge them. */
 export const MARK = { before: "\uE000", behind: "\uE001" } as const;
@@ -48,7 +48,7 @@ function matchRange(token: TextToken, matched: ReadonlySet<string>): Range | nul
 }
 
 function matchRanges(text: string, matched: ReadonlySet<string>): Range[] {
-  return textTokens(text).flatMap((token) => matchRange(token, matched) ?? []);
+  return keptTokens(text).flatMap((token) => matchRange(token, matched) ?? []);
 }
 
 function withMarks(text: string, ranges: readonly Range[]): string {
