@@ -164,6 +164,17 @@ function chipAt(facts: BoardFacts, placement: PlacementFacts | null): ChipFacts 
   return placement?.chip ? (facts.chips[placement.chip] ?? null) : null;
 }
 
+/** A pin of a chip on the board, by its numbers; null where there is none, or no pin table. */
+export function chipPin(
+  facts: BoardFacts,
+  designator: string,
+  number: string,
+): { placement: PlacementFacts; pin: PinFacts } | null {
+  const placement = facts.placements.find((candidate) => same(candidate.designator, designator));
+  const pin = placement && chipAt(facts, placement)?.pins.find((candidate) => same(candidate.number, number));
+  return placement && pin ? { placement, pin } : null;
+}
+
 function nothing(place: Place): PlaceFacts {
   return { place, known: false, placement: null, chip: null, pin: null, connectorPin: null, net: null, rail: null };
 }

@@ -1,6 +1,6 @@
 import { readPlace } from "../netlist/index.ts";
 import type { PinType } from "../shared/index.ts";
-import { boardNames, placeFacts, type BoardFacts } from "./facts.ts";
+import { boardNames, chipPin, placeFacts, type BoardFacts } from "./facts.ts";
 
 /** Pins that can hold a net high or low. */
 const DRIVES: Record<PinType, boolean> = {
@@ -30,10 +30,9 @@ export function feedsOf(facts: BoardFacts, at: string): string[] {
   const net = facts.nets.find((candidate) => candidate.name === found.net?.name);
   const own = found.placement?.designator.toUpperCase();
   const drivers = (net?.pins ?? []).flatMap((spelled) => {
-    const pin = readPlace(spelled, boardNames(facts));
-    if (!pin.ok) return [];
-    const driver = placeFacts(facts, pin.value);
-    return driver.pin && driver.placement && DRIVES[driver.pin.type] ? [driver.placement.designator] : [];
+    const dot = spelled.lastIndexOf(".");
+    const driver = chipPin(facts, spelled.slice(0, dot), spelled.slice(dot + 1));
+    return driver && DRIVES[driver.pin.type] ? [driver.placement.designator] : [];
   });
   return [...new Set(drivers)].filter((designator) => designator.toUpperCase() !== own);
 }
